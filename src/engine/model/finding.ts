@@ -1,0 +1,39 @@
+import type { Slot, Universe } from './address.ts';
+import type { UnreadableCell } from './fixture.ts';
+import type { FixtureId } from './ids.ts';
+
+export type Severity = 'blocker' | 'caution' | 'note';
+
+/** A run of slots of one universe, both ends counted in. */
+export interface SlotRun {
+  readonly universe: Universe;
+  readonly first: Slot;
+  readonly last: Slot;
+}
+
+/** What a rule found, as data; `words/` says it. Each union member is one rule. */
+export type Trouble =
+  /** A run of slots claimed by the same two or more fixtures. */
+  | { readonly rule: 'slots-claimed-twice'; readonly run: SlotRun }
+  /** Fixtures with one start address, mode and channel: units that act as one (common practice). */
+  | { readonly rule: 'acting-as-one'; readonly run: SlotRun }
+  /** `over` slots of break `part` (1-based) lie past slot 512 of the universe. */
+  | { readonly rule: 'past-the-end'; readonly run: SlotRun; readonly part: number; readonly over: number }
+  | { readonly rule: 'unknown-type'; readonly type: string }
+  | { readonly rule: 'unknown-mode'; readonly type: string; readonly mode: string }
+  | { readonly rule: 'unpatched' }
+  | { readonly rule: 'same-place'; readonly position: string; readonly unit: string }
+  /** One channel on fixtures of unlike type or mode. */
+  | { readonly rule: 'channel-on-unlike'; readonly channel: number }
+  /** One channel on like fixtures at unlike addresses: legal, often meant, worth knowing. */
+  | { readonly rule: 'channel-shared'; readonly channel: number }
+  | { readonly rule: 'unreadable'; readonly cell: UnreadableCell };
+
+export type Rule = Trouble['rule'];
+
+/** One finding. `key` is equal exactly when the finding is the same; `fixtures` are sorted by id and never empty. */
+export type Finding = Trouble & {
+  readonly key: string;
+  readonly severity: Severity;
+  readonly fixtures: readonly FixtureId[];
+};

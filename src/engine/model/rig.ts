@@ -1,0 +1,53 @@
+import { emptyTable, type Table } from '#base/table.ts';
+import type { Universe } from './address.ts';
+import type { Fixture } from './fixture.ts';
+import type { ModeId, NoteId, PositionId } from './ids.ts';
+
+/** A mode of a fixture type as this rig uses it. */
+export interface Mode {
+  readonly id: ModeId;
+  readonly type: string;
+  readonly mode: string;
+  /** Slots of each break, break 1 first: 1 to 4 numbers, each 0 to 512 and at least one above 0. */
+  readonly footprints: readonly number[];
+}
+
+export interface Position {
+  readonly id: PositionId;
+  readonly name: string;
+  /** Where it stands among the positions: ascending, ties by name. */
+  readonly order: number;
+}
+
+/** What a crew says of a universe. `id` is its number as text. */
+export interface UniverseLabel {
+  readonly id: string;
+  readonly universe: Universe;
+  readonly label: string;
+}
+
+export interface Note {
+  readonly id: NoteId;
+  readonly text: string;
+  readonly order: number;
+}
+
+/**
+ * A whole rig as a value: what `document/read` makes of a document and every question is asked of. Any rig at all is
+ * legal: trouble in it is reported by `check`, never thrown.
+ */
+export interface Rig {
+  readonly fixtures: Table<Fixture>;
+  readonly modes: Table<Mode>;
+  readonly positions: Table<Position>;
+  readonly universes: Table<UniverseLabel>;
+  readonly notes: Table<Note>;
+}
+
+export const EMPTY_RIG: Rig = Object.freeze({
+  fixtures: emptyTable<Fixture>(),
+  modes: emptyTable<Mode>(),
+  positions: emptyTable<Position>(),
+  universes: emptyTable<UniverseLabel>(),
+  notes: emptyTable<Note>(),
+});
