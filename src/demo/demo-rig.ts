@@ -197,7 +197,7 @@ const GROUPS: readonly Group[] = [
       [4, 371, 1],
       [4, 381, 1],
     ],
-    purpose: 'Gasps of sun',
+    purpose: 'Low sun',
     circuit: 'GA',
   },
   {
