@@ -4,6 +4,8 @@ const config: NextConfig = {
   reactStrictMode: true,
   poweredByHeader: false,
   devIndicators: false,
+  // Types are a check of their own, over more files than the build sees.
+  typescript: { ignoreBuildErrors: true },
   // These load native or WebAssembly parts from beside their own files, or must exist once in the process.
   serverExternalPackages: [
     '@electric-sql/pglite',
