@@ -1,0 +1,43 @@
+const KIB = 1024;
+const MIB = 1024 * KIB;
+
+/**
+ * Every size and rate the server accepts, in one place. Bytes unless the name says otherwise. Whoever goes past one is
+ * refused with a sentence or cut off; nothing is half-read.
+ */
+export const CAPS = {
+  /**
+   * One socket message from a client. One import is one update: 20,000 rows with 16 filled cells are about 3 MiB, so that
+   * an import of 50,000 rows still fits.
+   */
+  syncFrame: 8 * MIB,
+  /** One document update inside such a message. */
+  syncUpdate: 8 * MIB - 64,
+  /** Messages a second from one connection, lasting; and at once. A client of ours sends at most 50 a second. */
+  syncMessagesPerSecond: 100,
+  syncMessageBurst: 300,
+  /** Bytes a second from one connection, lasting; and at once: two of the largest messages. */
+  syncBytesPerSecond: 1 * MIB,
+  syncByteBurst: 16 * MIB,
+  /** Bytes that wait for a slow reader beside the large messages it was sent; more cuts it off. */
+  syncSendBuffer: 1 * MIB,
+  /** Bytes that wait for a slow reader in all. */
+  syncSendBufferInAll: 64 * MIB,
+  /** Bytes of updates that wait for the store in one process. */
+  syncAppendQueue: 64 * MIB,
+  /** Sockets of one person at once, in one process. */
+  syncSocketsPerPerson: 64,
+  /** Characters of an id or name inside a socket message. */
+  syncText: 200,
+  /** One HTTP request body of the API. */
+  apiBody: 16 * MIB,
+  /** Characters of the name of a person, crew, venue or rig. */
+  nameLength: 120,
+  crewsPerPerson: 50,
+  membersPerCrew: 500,
+  openInvitationsPerCrew: 100,
+  rigsPerCrew: 2000,
+  /** Characters of the key and of the remembered column mapping of a list. */
+  listKeyLength: 500,
+  listMappingLength: 20_000,
+} as const;
