@@ -29,14 +29,19 @@ export const CAPS = {
   syncSocketsPerPerson: 64,
   /** Characters of an id or name inside a socket message. */
   syncText: 200,
-  /** One HTTP request body of the API. */
-  apiBody: 16 * MIB,
+  /** One HTTP request body of the API, and the milliseconds it has to arrive whole. Rigs and lists never come this way. */
+  apiBody: 256 * KIB,
+  apiBodyMs: 10_000,
+  /** Procedure calls in one request. */
+  apiBatch: 20,
   /** Characters of the name of a person, crew, venue or rig. */
   nameLength: 120,
   crewsPerPerson: 50,
   membersPerCrew: 500,
   openInvitationsPerCrew: 100,
   rigsPerCrew: 2000,
+  venuesPerCrew: 500,
+  listMappingsPerCrew: 500,
   /** Characters of the key and of the remembered column mapping of a list. */
   listKeyLength: 500,
   listMappingLength: 20_000,

@@ -1,0 +1,26 @@
+import type { Role } from '#wire/role.ts';
+
+/** The policy: which roles may do what in a crew and on its rigs. Whoever is not in the crew sees none of it. */
+const POLICY = {
+  'crew.read': ['lead', 'editor', 'reader'],
+  'crew.leave': ['lead', 'editor', 'reader'],
+  'crew.rename': ['lead'],
+  'crew.manage-members': ['lead'],
+  'crew.invite': ['lead'],
+  'venue.read': ['lead', 'editor', 'reader'],
+  'venue.write': ['lead', 'editor'],
+  'rig.read': ['lead', 'editor', 'reader'],
+  'rig.write': ['lead', 'editor'],
+  'rig.create': ['lead', 'editor'],
+  'rig.rename': ['lead', 'editor'],
+  'rig.remove': ['lead'],
+  'list-mapping.read': ['lead', 'editor', 'reader'],
+  'list-mapping.write': ['lead', 'editor'],
+} as const satisfies Record<string, readonly Role[]>;
+
+export type Action = keyof typeof POLICY;
+
+export function may(role: Role, action: Action): boolean {
+  const allowed: readonly Role[] = POLICY[action];
+  return allowed.includes(role);
+}

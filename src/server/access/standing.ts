@@ -1,0 +1,40 @@
+import type { Role } from '#wire/role.ts';
+import type { Store } from '../db/store.ts';
+
+/** A crew as one of its members stands in it. */
+export interface CrewStanding {
+  readonly crewId: string;
+  readonly crewName: string;
+  readonly role: Role;
+}
+
+/** A rig as a member of its crew stands to it. */
+export interface RigStanding extends CrewStanding {
+  readonly rigId: string;
+  readonly rigName: string;
+}
+
+/**
+ * What a person is in a crew. Undefined for a crew that is not theirs and for one that does not exist: one query answers both, so
+ * that neither the words nor the time tell them apart.
+ */
+export async function standingInCrew(store: Store, userId: string, crewId: string): Promise<CrewStanding | undefined> {
+  const [row] = await store.sql.query<CrewStanding>(
+    `select c.id as "crewId", c.name as "crewName", m.role::text as role
+       from membership m join crew c on c.id = m.crew_id
+      where m.user_id = $1 and m.crew_id = $2`,
+    [userId, crewId],
+  );
+  return row;
+}
+
+/** What a person is to a rig, through its crew. Undefined for a foreign, a removed and a missing rig alike. */
+export async function standingOnRig(store: Store, userId: string, rigId: string): Promise<RigStanding | undefined> {
+  const [row] = await store.sql.query<RigStanding>(
+    `select c.id as "crewId", c.name as "crewName", m.role::text as role, r.id as "rigId", r.name as "rigName"
+       from rig r join membership m on m.crew_id = r.crew_id join crew c on c.id = r.crew_id
+      where m.user_id = $1 and r.id = $2 and r.removed_at is null`,
+    [userId, rigId],
+  );
+  return row;
+}

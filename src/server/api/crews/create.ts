@@ -1,0 +1,13 @@
+import type { CrewSummary } from '#wire/crews.ts';
+import { CreateCrew } from '#wire/crews.ts';
+import { createCrew as create } from '../../tasks/create-crew.ts';
+import { signedIn } from '../procedures.ts';
+import { granted } from '../refused.ts';
+
+/** A new crew with me as its lead. */
+export const createCrew = signedIn
+  .input(CreateCrew)
+  .mutation(
+    async ({ ctx, input }): Promise<CrewSummary> =>
+      granted(await create(ctx, { userId: ctx.user.id, name: input.name })),
+  );

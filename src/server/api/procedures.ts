@@ -1,0 +1,33 @@
+import { CrewRef } from '#wire/crews.ts';
+import { RigRef } from '#wire/rigs.ts';
+import { type Action, may } from '../access/policy.ts';
+import { standingInCrew, standingOnRig } from '../access/standing.ts';
+import { Refused } from './refused.ts';
+import { trpc } from './trpc.ts';
+
+/** A procedure anybody may call, signed in or not. */
+export const open = trpc.procedure;
+
+/** A procedure for whoever is signed in. */
+export const signedIn = open.use(({ ctx, next }) => {
+  if (!ctx.user) throw new Refused('signed-out');
+  return next({ ctx: { user: ctx.user } });
+});
+
+/** A procedure on the crew `crewId`, for members whose role allows `action`. A foreign crew answers as a missing one. */
+export const inCrew = (action: Action) =>
+  signedIn.input(CrewRef).use(async ({ ctx, input, next }) => {
+    const crew = await standingInCrew(ctx.store, ctx.user.id, input.crewId);
+    if (!crew) throw new Refused('no-such-crew');
+    if (!may(crew.role, action)) throw new Refused('role-too-low');
+    return next({ ctx: { crew } });
+  });
+
+/** A procedure on the rig `rigId`, for members of its crew whose role allows `action`. A foreign rig answers as a missing one. */
+export const onRig = (action: Action) =>
+  signedIn.input(RigRef).use(async ({ ctx, input, next }) => {
+    const rig = await standingOnRig(ctx.store, ctx.user.id, input.rigId);
+    if (!rig) throw new Refused('no-such-rig');
+    if (!may(rig.role, action)) throw new Refused('role-too-low');
+    return next({ ctx: { rig } });
+  });

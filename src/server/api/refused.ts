@@ -1,0 +1,36 @@
+import { TRPCError } from '@trpc/server';
+import type { TRPC_ERROR_CODE_KEY } from '@trpc/server/rpc';
+import type { Result } from '#base/result.ts';
+import type { Refusal } from '#wire/refusal.ts';
+import { REFUSAL_SENTENCES } from '#words/refusals.ts';
+
+/** The one table from refusals to statuses. */
+const CODES: Readonly<Record<Refusal, TRPC_ERROR_CODE_KEY>> = {
+  'signed-out': 'UNAUTHORIZED',
+  'no-such-crew': 'NOT_FOUND',
+  'no-such-rig': 'NOT_FOUND',
+  'no-such-venue': 'NOT_FOUND',
+  'no-such-member': 'NOT_FOUND',
+  'no-such-invitation': 'NOT_FOUND',
+  'role-too-low': 'FORBIDDEN',
+  'last-lead': 'CONFLICT',
+  'name-taken': 'CONFLICT',
+  'too-many': 'CONFLICT',
+  'too-many-crews': 'CONFLICT',
+  'invitation-gone': 'NOT_FOUND',
+  'invitation-used': 'CONFLICT',
+  'invitation-expired': 'CONFLICT',
+};
+
+/** A refusal on its way out of a procedure. */
+export class Refused extends TRPCError {
+  constructor(readonly refusal: Refusal) {
+    super({ code: CODES[refusal], message: REFUSAL_SENTENCES[refusal] });
+  }
+}
+
+/** The value of a result, or the refusal thrown to the edge of the API. */
+export function granted<T>(result: Result<T, Refusal>): T {
+  if (!result.ok) throw new Refused(result.error);
+  return result.value;
+}

@@ -1,0 +1,48 @@
+import { createCrew } from './crews/create.ts';
+import { getCrew } from './crews/get.ts';
+import { leaveCrew } from './crews/leave.ts';
+import { listCrews } from './crews/list.ts';
+import { removeMember } from './crews/remove-member.ts';
+import { renameCrew } from './crews/rename.ts';
+import { setRole } from './crews/set-role.ts';
+import { acceptInvitation } from './invitations/accept.ts';
+import { createInvitation } from './invitations/create.ts';
+import { lookAtInvitation } from './invitations/look.ts';
+import { revokeInvitation } from './invitations/revoke.ts';
+import { recallMapping } from './list-mappings/recall.ts';
+import { rememberMapping } from './list-mappings/remember.ts';
+import { getMe } from './me/get.ts';
+import { createRig } from './rigs/create.ts';
+import { getRig } from './rigs/get.ts';
+import { listRigs } from './rigs/list.ts';
+import { removeRig } from './rigs/remove.ts';
+import { renameRig } from './rigs/rename.ts';
+import { trpc } from './trpc.ts';
+import { createVenue } from './venues/create.ts';
+import { listVenues } from './venues/list.ts';
+import { renameVenue } from './venues/rename.ts';
+
+/** Everything that is asked for outside a rig's document. The table in tests/prove/walls.ts has a row for each. */
+export const appRouter = trpc.router({
+  me: { get: getMe },
+  crews: {
+    list: listCrews,
+    create: createCrew,
+    get: getCrew,
+    rename: renameCrew,
+    leave: leaveCrew,
+    setRole,
+    removeMember,
+  },
+  invitations: {
+    create: createInvitation,
+    revoke: revokeInvitation,
+    look: lookAtInvitation,
+    accept: acceptInvitation,
+  },
+  venues: { list: listVenues, create: createVenue, rename: renameVenue },
+  rigs: { list: listRigs, create: createRig, get: getRig, rename: renameRig, remove: removeRig },
+  listMappings: { recall: recallMapping, remember: rememberMapping },
+});
+
+export type AppRouter = typeof appRouter;
