@@ -1,0 +1,74 @@
+import { z } from 'zod';
+import { LAST_UNIVERSE, type Universe } from '#engine/model/address.ts';
+import { CELL_LIMIT, type CellValue, FIELDS, type Field } from '#engine/model/field.ts';
+import type { Cells } from '#engine/model/fixture.ts';
+import { type FixtureId, foldName, isId, type NoteId } from '#engine/model/ids.ts';
+import { footprintsSchema } from '../schema/stored.ts';
+
+/** Edits in one plan, at most. */
+export const EDIT_LIMIT = 50_000;
+
+// Half a surrogate pair cannot be sent to anybody: it would read differently here and there.
+const LONE_SURROGATE = /[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/;
+const isWhole = (text: string) => !LONE_SURROGATE.test(text);
+
+const text = z.string().max(CELL_LIMIT).refine(isWhole, 'half a character');
+const name = text.refine((value) => foldName(value) !== '', 'no name');
+const cellValue = z.union([text, z.number(), z.null()]) satisfies z.ZodType<CellValue>;
+const isWholeId = (value: string) => isId(value) && isWhole(value);
+const fixture = z
+  .string()
+  .max(64)
+  .refine(isWholeId, 'no id')
+  .transform((value) => value as FixtureId);
+const note = z
+  .string()
+  .max(64)
+  .refine(isWholeId, 'no id')
+  .transform((value) => value as NoteId);
+const universe = z
+  .number()
+  .int()
+  .min(1)
+  .max(LAST_UNIVERSE)
+  .transform((value) => value as Universe);
+const field = z.enum(FIELDS) satisfies z.ZodType<Field>;
+const cells = z.partialRecord(field, cellValue).transform((value): Cells => value);
+
+export const editSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('add-fixture'), fixture, cells }),
+  z.strictObject({ kind: z.literal('remove-fixture'), fixture }),
+  z.strictObject({ kind: z.literal('set-cell'), fixture, field, value: cellValue }),
+  z.strictObject({ kind: z.literal('set-mode'), type: name, mode: text, footprints: footprintsSchema }),
+  z.strictObject({ kind: z.literal('remove-mode'), type: text, mode: text }),
+  z.strictObject({ kind: z.literal('set-position'), name, order: z.number() }),
+  z.strictObject({ kind: z.literal('remove-position'), name: text }),
+  z.strictObject({ kind: z.literal('set-universe'), universe, label: text }),
+  z.strictObject({ kind: z.literal('set-note'), note, text, order: z.number() }),
+  z.strictObject({ kind: z.literal('remove-note'), note }),
+]);
+
+export const planSchema = z.strictObject({
+  name: z.enum([
+    'edit',
+    'paste',
+    'fill',
+    'series',
+    'insert',
+    'duplicate',
+    'remove',
+    'move',
+    'swap',
+    'place',
+    'clear-clash',
+    'renumber-channels',
+    'renumber-units',
+    'import',
+    'set-mode',
+    'set-position',
+    'set-universe',
+    'set-note',
+    'put-back',
+  ]),
+  edits: z.array(editSchema).max(EDIT_LIMIT),
+});
