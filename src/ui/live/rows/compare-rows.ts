@@ -4,6 +4,7 @@ import type { Fixture } from '#engine/model/fixture.ts';
 import { compareNatural } from '#engine/model/natural-order.ts';
 import { cellOf } from '#engine/model/read-fixture.ts';
 import type { Rig } from '#engine/model/rig.ts';
+import { compareRowOrder } from '#engine/model/row-order.ts';
 import type { ColumnId } from './column.ts';
 import type { Sort } from './view.ts';
 
@@ -14,13 +15,11 @@ export type CompareRows = (a: Fixture, b: Fixture) => number;
  * empty cells last whichever way the column is sorted; text is in natural order (2, 4, 4A, 10).
  */
 export function compareRows(rig: Rig, sort: Sort | null): CompareRows {
-  if (sort === null) return comparePut;
+  if (sort === null) return compareRowOrder;
   const { column } = sort;
   const sign = sort.direction === 'ascending' ? 1 : -1;
-  return (a, b) => compareCells(sortKey(rig, a, column), sortKey(rig, b, column), sign) || comparePut(a, b);
+  return (a, b) => compareCells(sortKey(rig, a, column), sortKey(rig, b, column), sign) || compareRowOrder(a, b);
 }
-
-const comparePut: CompareRows = (a, b) => a.order - b.order || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 
 function sortKey(rig: Rig, fixture: Fixture, column: ColumnId): CellValue {
   return column === 'footprint' ? footprintOf(rig, fixture) : cellOf(fixture, column);
