@@ -1,0 +1,30 @@
+export const RIG_MENU_WORDS = {
+  name: 'Pages of this rig',
+  sheet: 'Sheet',
+  listsIn: 'Lists in',
+  sheetsOut: 'Sheets out',
+} as const;
+
+/** `show rig at Millrace Playhouse · Saltwind Touring`. */
+export function rigAbout(kind: string, venue: string | null, crew: string): string {
+  return `${venue === null ? kind : `${kind} at ${venue}`} · ${crew}`;
+}
+
+export const SHEETS_OUT_WORDS = {
+  title: 'Sheets out',
+  about:
+    'Each sheet is a CSV file of the rig as it is saved on the server now. The findings that stand are printed at its foot.',
+  sheets: {
+    patch: { name: 'Patch sheet', about: 'Every fixture by position and unit.' },
+    channels: { name: 'Channel sheet', about: 'Every fixture by channel.' },
+    universes: { name: 'Universe sheet', about: 'Every universe by slot: one line for each run of occupied slots.' },
+    findings: { name: 'Findings', about: 'Everything the checks report, blockers first.' },
+  },
+  bom: 'Mark the files as UTF-8 with a byte order mark',
+  bomHint: 'Some spreadsheets need it to show letters such as ü and é.',
+  download: (sheet: string) => `Take out the ${sheet.toLowerCase()}`,
+  address: 'Address for scripts and other programs, with your sign-in:',
+  unsaved: 'Edits that are on this device only are not in the files yet.',
+  caution:
+    'Figures are planning aids. Local codes, the manufacturer’s instructions and licensed or competent people have the last word.',
+} as const;
