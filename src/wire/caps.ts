@@ -13,6 +13,8 @@ export const CAPS = {
   syncFrame: 8 * MIB,
   /** One document update inside such a message. */
   syncUpdate: 8 * MIB - 64,
+  /** What a client says it holds: some ten bytes for every session that ever edited the rig. */
+  syncStateVector: 1 * MIB,
   /** Messages a second from one connection, lasting; and at once. A client of ours sends at most 50 a second. */
   syncMessagesPerSecond: 100,
   syncMessageBurst: 300,

@@ -43,6 +43,8 @@ export interface UpdateLog {
   append(
     batch: readonly { readonly update: NewUpdate; readonly fence: Fence }[],
   ): Promise<readonly (number | FencedOff)[]>;
+  /** Which of the rigs held have been taken over by another process since. */
+  lost(held: readonly { readonly rig: string; readonly fence: Fence }[]): Promise<readonly string[]>;
   /** Builds a checkpoint from log rows read in one view, under a lock, and stores it. Answers its sequence number. */
   checkpoint(rig: string): Promise<number | undefined>;
   /** Deletes exactly the log rows that the newest checkpoint holds and that are older than `before`. Answers how many. */
