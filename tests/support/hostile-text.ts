@@ -1,0 +1,62 @@
+import type { Rng } from '#base/rng.ts';
+
+const PIECES = [
+  '"',
+  '""',
+  ',',
+  ';',
+  '|',
+  '\t',
+  '\n',
+  '\r',
+  '\r\n',
+  ' ',
+  '  ',
+  "'",
+  "''",
+  '=',
+  '+',
+  '-',
+  '@',
+  '=1+1',
+  '-1',
+  '+44',
+  '@x',
+  '1',
+  '007',
+  '2:101',
+  '3.001',
+  '0,62',
+  '1e5',
+  'LX 1',
+  'é',
+  'ß',
+  'łø',
+  '中文',
+  '🎭',
+  '\u200b',
+  '\u00a0',
+  'sum',
+  'Total',
+  'x6',
+  '21-26',
+  'Unit',
+  'Channel',
+  'End of list',
+  'Mode',
+  '\ufeff',
+  '＝',
+  'null',
+  'undefined',
+  '\u0085',
+  '\u2028',
+  '#',
+  '\\',
+];
+
+/** Text that readers and writers of lists stumble over: quotes, line breaks, formula starts, look-alike numbers, headings. */
+export function hostileText(rng: Rng): string {
+  let text = '';
+  for (let i = rng.int(4); i >= 0; i--) text += rng.pick(PIECES);
+  return text;
+}
