@@ -1,6 +1,8 @@
 import './globals.css';
 import type { Metadata, Viewport } from 'next';
 import type { ReactNode } from 'react';
+import { ServerProvider } from '#ui/kit/data/trpc.tsx';
+import { RegisterServiceWorker } from '#ui/live/offline/register-service-worker.tsx';
 
 export const metadata: Metadata = {
   description: 'The shared, live, checked patch sheet of a lighting rig.',
@@ -24,7 +26,10 @@ export default function Layout({ children }: { readonly children: ReactNode }) {
       <head>
         <script src="/theme.js" />
       </head>
-      <body>{children}</body>
+      <body>
+        <ServerProvider>{children}</ServerProvider>
+        <RegisterServiceWorker />
+      </body>
     </html>
   );
 }

@@ -1,9 +1,5 @@
-import { PageFrame } from '#ui/kit/page-frame.tsx';
+import { FrontPage } from '#ui/panels/front/front-page.tsx';
 
-export default function FrontPage() {
-  return (
-    <PageFrame title="Rigledger" banner={<p className="font-serif text-title">Rigledger</p>}>
-      <p>…</p>
-    </PageFrame>
-  );
+export default function Page() {
+  return <FrontPage />;
 }

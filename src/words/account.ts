@@ -1,5 +1,6 @@
 export const ACCOUNT_WORDS = {
   title: 'Account',
+  light: 'Light',
   signedInAs: (name: string, email: string) => `${name}, ${email}`,
   signOut: 'Sign out',
   signingOut: 'Signing out …',

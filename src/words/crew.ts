@@ -25,6 +25,9 @@ export const CREW_WORDS = {
   renameVenueTitle: 'Rename the venue',
   rigs: 'Rigs',
   noRigs: 'No rigs yet.',
+  renameRigTitle: 'Rename the rig',
+  rigName: 'Name of the rig',
+  removeRigAbout: 'It closes for everybody who has it open, and leaves everybody’s list.',
 } as const;
 
 export const INVITE_WORDS = {
@@ -50,7 +53,7 @@ export const JOIN_WORDS = {
   means: (may: string) => `In this crew that means: ${may}.`,
   accept: (crew: string) => `Join ${crew}`,
   member: (crew: string) => `You are in ${crew} already. The link stays open for somebody else.`,
-  toCrew: 'Go to the crew',
+  toRigs: 'To your rigs',
   signedOut: 'Sign in or make an account first; the invitation waits here.',
   as: (name: string, email: string) => `You are signed in as ${name}, ${email}.`,
   ended: {

@@ -1,4 +1,5 @@
 export const RIG_MENU_WORDS = {
+  rig: 'Rig',
   name: 'Pages of this rig',
   sheet: 'Sheet',
   listsIn: 'Lists in',

@@ -24,6 +24,7 @@ export const KIT_WORDS = {
   cancel: 'Cancel',
   close: 'Close',
   loading: 'Loading …',
+  crew: 'Crew',
   retry: 'Try again',
 } as const;
 
@@ -38,12 +39,16 @@ export const UNREACHABLE = {
   next: 'Check that this device is on the network, then try again.',
 } as const;
 
+export const NOTICE_WORDS = { reload: 'Load the page again', home: 'To your rigs' } as const;
+
 export const BROKEN = {
+  title: 'Broken',
   what: 'This page broke.',
   next: 'What the server had confirmed as saved is safe. Load the page again; if it breaks again, tell whoever runs this installation what you did.',
 } as const;
 
 export const NOT_FOUND = {
+  title: 'Not found',
   what: 'There is no such page.',
   next: 'Check the address, or start from your rigs.',
 } as const;

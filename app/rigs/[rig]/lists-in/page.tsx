@@ -1,0 +1,5 @@
+import { RigPage } from '#ui/panels/rig/rig-page.tsx';
+
+export default function Page() {
+  return <RigPage page="lists-in" />;
+}

@@ -1,0 +1,74 @@
+import { useMutation, useQuery } from '@tanstack/react-query';
+import { useRouter } from 'next/navigation';
+import { useState } from 'react';
+import type { CrewSummary } from '#wire/crews.ts';
+import type { RigKind } from '#wire/rigs.ts';
+import { MAKE_RIG_WORDS } from '#words/front.ts';
+import { useTRPC } from '../../kit/data/trpc.tsx';
+import { saidOf } from '../../kit/data/unreachable.ts';
+import type { Said } from '../../kit/message.tsx';
+import { Select } from '../../kit/select.tsx';
+import { AskNameDialog } from '../ask-name-dialog.tsx';
+
+export interface MakeRigDialogProps {
+  /** The crews I may make one for; at least one. */
+  readonly crews: readonly CrewSummary[];
+  readonly onClose: () => void;
+}
+
+const KINDS = (['show', 'house'] as const).map((kind) => ({ value: kind, label: MAKE_RIG_WORDS.kinds[kind] }));
+
+/** Makes an empty rig and goes to it. */
+export function MakeRigDialog({ crews, onClose }: MakeRigDialogProps) {
+  const trpc = useTRPC();
+  const router = useRouter();
+  const [crewId, setCrew] = useState(crews[0]?.id ?? '');
+  const [kind, setKind] = useState<RigKind>('show');
+  const [venueId, setVenue] = useState('');
+  const [refused, setRefused] = useState<Said>();
+  const venues = useQuery(trpc.venues.list.queryOptions()).data?.filter((venue) => venue.crewId === crewId) ?? [];
+  const create = useMutation(
+    trpc.rigs.create.mutationOptions({
+      onSuccess: (rig) => router.push(`/rigs/${rig.id}`),
+      onError: (error) => setRefused(saidOf(error)),
+    }),
+  );
+  const make = (name: string) => {
+    if (kind === 'house' && venueId === '') return setRefused({ what: MAKE_RIG_WORDS.houseNeedsVenue });
+    setRefused(undefined);
+    create.mutate({ crewId, name, kind, venueId: venueId === '' ? null : venueId });
+  };
+  return (
+    <AskNameDialog
+      title={MAKE_RIG_WORDS.title}
+      label={MAKE_RIG_WORDS.name}
+      hint={MAKE_RIG_WORDS.nameHint}
+      submit={MAKE_RIG_WORDS.submit}
+      busy={create.isPending}
+      refused={refused}
+      onName={make}
+      onClose={onClose}
+    >
+      <Select
+        label={MAKE_RIG_WORDS.crew}
+        choices={crews.map(({ id, name }) => ({ value: id, label: name }))}
+        value={crewId}
+        onChoose={(id) => {
+          setCrew(id);
+          setVenue('');
+        }}
+      />
+      <Select label={MAKE_RIG_WORDS.kind} choices={KINDS} value={kind} onChoose={setKind} />
+      <Select
+        label={MAKE_RIG_WORDS.venue}
+        hint={MAKE_RIG_WORDS.venueHint}
+        choices={[
+          { value: '', label: MAKE_RIG_WORDS.noVenue },
+          ...venues.map(({ id, name }) => ({ value: id, label: name })),
+        ]}
+        value={venueId}
+        onChoose={setVenue}
+      />
+    </AskNameDialog>
+  );
+}

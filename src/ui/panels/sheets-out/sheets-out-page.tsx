@@ -1,0 +1,79 @@
+'use client';
+
+import { useState } from 'react';
+import { SHEETS_OUT_WORDS } from '#words/rig-pages.ts';
+import { saidOf } from '../../kit/data/unreachable.ts';
+import { useRig } from '../../kit/data/use-rigs.ts';
+import { Message } from '../../kit/message.tsx';
+import { PageFrame } from '../../kit/page-frame.tsx';
+import { LINK_CLASSES } from '../../kit/text-link.tsx';
+import { Part } from '../part.tsx';
+import { RigBanner } from '../rig/rig-banner.tsx';
+import { useRigId } from '../rig/use-rig-id.ts';
+import { SignedIn } from '../signed-in.tsx';
+
+const SHEETS = ['patch', 'channels', 'universes', 'findings'] as const;
+
+/** The sheets of a rig, as downloads and by address. */
+export function SheetsOutPage() {
+  const rigId = useRigId();
+  const rig = useRig(rigId);
+  return (
+    <PageFrame
+      title={`${SHEETS_OUT_WORDS.title} · ${rig.value?.name ?? ''}`}
+      banner={<RigBanner rig={rig.value} rigId={rigId} page="sheets-out" />}
+    >
+      <SignedIn>
+        {() =>
+          rig.error === null ? <Sheets rigId={rigId} /> : <Message severity="blocker" said={saidOf(rig.error)} />
+        }
+      </SignedIn>
+    </PageFrame>
+  );
+}
+
+function Sheets({ rigId }: { readonly rigId: string }) {
+  const [bom, setBom] = useState(false);
+  const words = SHEETS_OUT_WORDS;
+  return (
+    <div className="flex flex-col gap-6">
+      <p>{words.about}</p>
+      <p>{words.unsaved}</p>
+      <div>
+        <label className="inline-flex min-h-control items-center gap-2 font-medium">
+          <input
+            type="checkbox"
+            className="size-4 accent-ink"
+            checked={bom}
+            aria-describedby="bom-hint"
+            onChange={(event) => setBom(event.currentTarget.checked)}
+          />
+          {words.bom}
+        </label>
+        <p id="bom-hint" className="text-small text-soft">
+          {words.bomHint}
+        </p>
+      </div>
+      {SHEETS.map((sheet) => {
+        const path = `/api/rigs/${rigId}/sheets/${sheet}.csv${bom ? '?bom=1' : ''}`;
+        const { name, about } = words.sheets[sheet];
+        return (
+          <Part key={sheet} title={name} about={about}>
+            <p className="flex flex-wrap items-baseline gap-x-5 gap-y-1 py-2">
+              {/* Not a page of ours: the browser asks the server and saves the answer. */}
+              <a href={path} download className={LINK_CLASSES}>
+                {words.download(name)}
+              </a>
+              <code className="text-small text-soft [overflow-wrap:anywhere] select-all">
+                {window.location.origin}
+                {path}
+              </code>
+            </p>
+          </Part>
+        );
+      })}
+      <p className="text-soft">{words.address}</p>
+      <p className="text-soft">{words.caution}</p>
+    </div>
+  );
+}
