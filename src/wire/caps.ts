@@ -38,6 +38,9 @@ export const CAPS = {
   apiBatch: 20,
   /** Characters of the name of a person, crew, venue or rig. */
   nameLength: 120,
+  emailLength: 254,
+  leastPasswordLength: 10,
+  passwordLength: 128,
   crewsPerPerson: 50,
   membersPerCrew: 500,
   openInvitationsPerCrew: 100,

@@ -1,9 +1,5 @@
-/** Something a person may no longer do. Whoever holds a connection opened under it closes that connection. */
-export type Revocation =
-  /** A member left, was removed, or has another role now. */
-  | { readonly kind: 'membership'; readonly crewId: string; readonly userId: string }
-  /** A session ended. */
-  | { readonly kind: 'session'; readonly userId: string }
-  | { readonly kind: 'rig'; readonly rigId: string };
+/** Whose rights have become fewer: a person's (signed out, removed from a crew, another role), or everybody's on a rig. */
+export type Revocation = { readonly user: string } | { readonly rig: string };
 
-export type Revoke = (revocation: Revocation) => void;
+/** Makes every open connection ask for its rights again. Resolves once those that have none are closed. */
+export type Revoke = (revocation: Revocation) => Promise<void>;

@@ -20,6 +20,6 @@ export async function changeRole(
     if (role !== 'lead') await tx.invitation.deleteMany({ where: { crewId, createdBy: userId, usedAt: null } });
     return ok(null);
   });
-  if (result.ok) revoke({ kind: 'membership', crewId, userId });
+  if (result.ok) await revoke({ user: userId });
   return result;
 }

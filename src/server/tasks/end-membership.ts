@@ -18,6 +18,6 @@ export async function endMembership(
     await tx.invitation.deleteMany({ where: { crewId, createdBy: userId, usedAt: null } });
     return ok(null);
   });
-  if (result.ok) revoke({ kind: 'membership', crewId, userId });
+  if (result.ok) await revoke({ user: userId });
   return result;
 }
