@@ -1,7 +1,7 @@
 import type { Motion } from './selection.ts';
 
-/** What a key asks of the sheet. */
-export type Command =
+/** What a key asks of the sheet itself. */
+export type SheetCommand =
   | { readonly kind: 'move'; readonly motion: Motion }
   | { readonly kind: 'page'; readonly pages: 1 | -1; readonly how: Motion['how'] }
   | { readonly kind: 'tab'; readonly step: 1 | -1 }
@@ -9,23 +9,24 @@ export type Command =
   | { readonly kind: 'open' }
   /** Open the cell with `text` in place of what it holds. */
   | { readonly kind: 'type'; readonly text: string }
-  | { readonly kind: 'escape' }
-  | { readonly kind: SimpleCommand };
+  | { readonly kind: SheetDeed };
 
-type SimpleCommand =
+export type SheetDeed =
   | 'clear'
   | 'select-all'
   | 'fill-down'
-  | 'series'
   | 'insert-row'
   | 'duplicate-rows'
   | 'remove-rows'
   | 'undo'
-  | 'redo'
-  | 'find'
-  | 'next-finding'
-  | 'previous-finding'
-  | 'keys';
+  | 'redo';
+
+/** What a key asks of something that stands beside the sheet. */
+export interface BesideCommand {
+  readonly kind: 'escape' | 'series' | 'find' | 'next-finding' | 'previous-finding' | 'keys';
+}
+
+export type Command = SheetCommand | BesideCommand;
 
 export interface KeyPress {
   readonly key: string;

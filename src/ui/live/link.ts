@@ -1,0 +1,36 @@
+import type { FixtureId } from '#engine/model/ids.ts';
+import type { ColumnId } from './rows/column.ts';
+
+/** A cell somebody is in. */
+export interface Where {
+  readonly fixture: FixtureId;
+  readonly field: ColumnId;
+}
+
+/** Another person who has this rig open, in one of their windows. */
+export interface PersonHere {
+  readonly id: number;
+  readonly name: string;
+  /** A small number, the same for every window of one person. */
+  readonly colour: number;
+  readonly where: { readonly fixture: string; readonly field: string } | null;
+}
+
+/** Where the edits made here stand. */
+export interface SaveStatus {
+  readonly state: 'saved' | 'saving' | 'on-device' | 'read-only' | 'refused';
+  /** What more there is to say, in a sentence; empty when the state says it all. */
+  readonly detail: string;
+}
+
+/** What ties an open rig to the other people and to the store. */
+export interface RigLink {
+  status(): SaveStatus;
+  /** Whether edits are taken; false for a reader, and while the rig has not arrived. */
+  canEdit(): boolean;
+  /** The others who are here. The same array until somebody comes, moves or leaves. */
+  people(): readonly PersonHere[];
+  setWhere(where: Where | null): void;
+  onChange(listen: () => void): () => void;
+  close(): void;
+}

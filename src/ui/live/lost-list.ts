@@ -1,0 +1,36 @@
+import type { LostCell } from '#document/history/lost-cells.ts';
+import { createListeners } from './listeners.ts';
+
+/** A value of mine that gave way to one set at the same time. */
+export interface LostValue extends LostCell {
+  /** Who set the other, as far as one can see who is in the cell. */
+  readonly by: string | undefined;
+}
+
+/** The lost values a person has not answered yet; the latest of one cell stands for those before it. */
+export interface LostList {
+  all(): readonly LostValue[];
+  add(values: readonly LostValue[]): void;
+  drop(value: LostValue): void;
+  onChange(listen: () => void): () => void;
+}
+
+export function createLostList(): LostList {
+  const listeners = createListeners();
+  let all: readonly LostValue[] = [];
+  return {
+    all: () => all,
+    add(values) {
+      const isNewer = (old: LostValue) => values.some((value) => sameCell(value, old));
+      all = [...all.filter((old) => !isNewer(old)), ...values];
+      listeners.tell();
+    },
+    drop(value) {
+      all = all.filter((other) => other !== value);
+      listeners.tell();
+    },
+    onChange: listeners.add,
+  };
+}
+
+const sameCell = (a: LostValue, b: LostValue) => a.fixture === b.fixture && a.field === b.field;

@@ -1,0 +1,159 @@
+import type * as Y from 'yjs';
+import type { Clock } from '#base/clock.ts';
+import { type Result, refuse } from '#base/result.ts';
+import { applyPlan, type EditRefusal } from '#document/edit/apply-plan.ts';
+import { createHistory } from '#document/history/history.ts';
+import { type LostCell, watchLostCells } from '#document/history/lost-cells.ts';
+import { watchRig } from '#document/read/rig-reader.ts';
+import type { OccupancyIndex } from '#engine/address/occupancy-index.ts';
+import type { FindingCounts } from '#engine/check/checker.ts';
+import type { Plan, PlanName } from '#engine/model/edit.ts';
+import type { Finding } from '#engine/model/finding.ts';
+import type { FixtureId } from '#engine/model/ids.ts';
+import type { Rig } from '#engine/model/rig.ts';
+import type { PersonHere, RigLink, SaveStatus, Where } from './link.ts';
+import { createKeyedListeners, createListeners } from './listeners.ts';
+import { createLostList, type LostValue } from './lost-list.ts';
+import { peopleByRow } from './people-by-row.ts';
+import { type RigStep, watchFindings } from './rig-watch.ts';
+import { createRowViews, type RowView } from './row-views.ts';
+
+export type ApplyRefusal = EditRefusal | { readonly code: 'read-only' };
+
+/** One open rig: its document, reading, findings, history, people and save state behind one door. */
+export interface RigStore {
+  rig(): Rig;
+  /** Gravest first. The same array until one comes or goes. */
+  findings(): readonly Finding[];
+  findingsOf(id: FixtureId): readonly Finding[];
+  counts(): FindingCounts;
+  occupancy(): OccupancyIndex;
+  row(id: FixtureId): RowView | undefined;
+  /** Told after each change of the rig or its findings. */
+  subscribe(listen: () => void): () => void;
+  /** Told only when what `row` answers for this fixture may have changed. */
+  subscribeRow(id: FixtureId, listen: () => void): () => void;
+  /** Told of each step before anybody who subscribes, so that what follows the rig is up to date when they look. */
+  onStep(listen: (step: RigStep) => void): () => void;
+  /** Carries a plan out as one step of mine, or says why not. */
+  apply(plan: Plan): Result<void, ApplyRefusal>;
+  /** Takes back my latest plan, and answers with its name; undefined when there is none. */
+  undo(): PlanName | undefined;
+  redo(): PlanName | undefined;
+  nextUndo(): PlanName | undefined;
+  nextRedo(): PlanName | undefined;
+  subscribeHistory(listen: () => void): () => void;
+  status(): SaveStatus;
+  people(): readonly PersonHere[];
+  setWhere(where: Where | null): void;
+  canEdit(): boolean;
+  /** Told when status, people or the right to edit change. */
+  subscribeLink(listen: () => void): () => void;
+  /** Values of mine that gave way to another's, oldest first. */
+  lost(): readonly LostValue[];
+  putBack(lost: LostValue): Result<void, ApplyRefusal>;
+  dismiss(lost: LostValue): void;
+  subscribeLost(listen: () => void): () => void;
+  close(): void;
+}
+
+export interface RigStoreParts {
+  readonly doc: Y.Doc;
+  readonly link: RigLink;
+  /** The origin of everything done here. */
+  readonly origin: unknown;
+  /** Whether a client id of the document is of this device. */
+  readonly isMine: (client: number) => boolean;
+  readonly clock: Pick<Clock, 'now'>;
+}
+
+/** Opens a rig. Nothing in it knows of a screen; `close` lets go of everything but the document. */
+export function openRigStore({ doc, link, origin, isMine, clock }: RigStoreParts): RigStore {
+  const reader = watchRig(doc);
+  const watch = watchFindings(reader);
+  const history = createHistory(doc, origin);
+  const lostCells = watchLostCells(doc, isMine, clock);
+  const lostList = createLostList();
+  const steps = new Set<(step: RigStep) => void>();
+  const changed = createListeners();
+  const rowsChanged = createKeyedListeners<FixtureId>();
+  const linkChanged = createListeners();
+  let inRows = peopleByRow(link.people(), new Map());
+  const views = createRowViews({
+    rig: watch.rig,
+    findingsOf: (id) => watch.checker.findingsOf(id),
+    peopleIn: (id) => inRows.get(id),
+  });
+
+  watch.onStep((step) => {
+    for (const follow of [...steps]) follow(step);
+    changed.tell();
+    rowsChanged.tell(step.remodelled ? rowsChanged.keys() : touchedRows(step));
+  });
+  lostCells.onLost((cells) => lostList.add(cells.map((cell) => ({ ...cell, by: whoIsIn(link.people(), cell) }))));
+  const unlink = link.onChange(() => {
+    const before = inRows;
+    inRows = peopleByRow(link.people(), before);
+    linkChanged.tell();
+    rowsChanged.tell([...before.keys(), ...inRows.keys()].filter((id) => before.get(id) !== inRows.get(id)));
+  });
+
+  const apply = (plan: Plan): Result<void, ApplyRefusal> =>
+    link.canEdit() ? applyPlan(doc, plan, origin) : refuse({ code: 'read-only' });
+
+  return {
+    rig: watch.rig,
+    findings: () => watch.checker.findings(),
+    findingsOf: (id) => watch.checker.findingsOf(id),
+    counts: () => watch.checker.counts(),
+    occupancy: () => watch.checker.occupancy,
+    row: views.of,
+    subscribe: changed.add,
+    subscribeRow(id, listen) {
+      const stop = rowsChanged.add(id, listen);
+      return () => {
+        stop();
+        if (!rowsChanged.has(id)) views.drop(id);
+      };
+    },
+    onStep(follow) {
+      steps.add(follow);
+      return () => steps.delete(follow);
+    },
+    apply,
+    undo: () => (link.canEdit() ? history.undo() : undefined),
+    redo: () => (link.canEdit() ? history.redo() : undefined),
+    nextUndo: history.nextUndo,
+    nextRedo: history.nextRedo,
+    subscribeHistory: history.onChange,
+    status: link.status,
+    people: link.people,
+    setWhere: link.setWhere,
+    canEdit: link.canEdit,
+    subscribeLink: linkChanged.add,
+    lost: lostList.all,
+    putBack(lost) {
+      const { fixture, field, mine } = lost;
+      const result = apply({ name: 'put-back', edits: [{ kind: 'set-cell', fixture, field, value: mine }] });
+      if (result.ok) lostList.drop(lost);
+      return result;
+    },
+    dismiss: lostList.drop,
+    subscribeLost: lostList.onChange,
+    close() {
+      unlink();
+      lostCells.close();
+      history.close();
+      reader.close();
+      link.close();
+    },
+  };
+}
+
+function touchedRows(step: RigStep): ReadonlySet<FixtureId> {
+  return new Set([...step.changes.map(({ id }) => id as FixtureId), ...step.refound]);
+}
+
+function whoIsIn(people: readonly PersonHere[], cell: LostCell): string | undefined {
+  return people.find(({ where }) => where?.fixture === cell.fixture && where.field === cell.field)?.name;
+}
