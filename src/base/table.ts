@@ -98,19 +98,39 @@ export function differingRows<Row extends { readonly id: string }>(
   before: Table<Row>,
   after: Table<Row>,
 ): { readonly id: string; readonly before: Row | undefined; readonly after: Row | undefined }[] {
-  const differing = [];
+  const differing: { id: string; before: Row | undefined; after: Row | undefined }[] = [];
   for (let i = 0; i < BUCKETS; i++) {
     const a = before.buckets[i] as readonly Row[];
     const b = after.buckets[i] as readonly Row[];
-    if (a === b) continue;
-    let j = 0;
-    for (const row of a) {
-      while (j < b.length && (b[j] as Row).id < row.id)
-        differing.push({ id: (b[j] as Row).id, before: undefined, after: b[j++] });
-      const match = b[j]?.id === row.id ? b[j++] : undefined;
-      if (match !== row) differing.push({ id: row.id, before: row, after: match });
-    }
-    for (; j < b.length; j++) differing.push({ id: (b[j] as Row).id, before: undefined, after: b[j] });
+    if (a !== b) differingIn(a, b, differing);
   }
   return differing;
+}
+
+function differingIn<Row extends { readonly id: string }>(
+  a: readonly Row[],
+  b: readonly Row[],
+  differing: { id: string; before: Row | undefined; after: Row | undefined }[],
+): void {
+  let i = 0;
+  let j = 0;
+  while (i < a.length || j < b.length) {
+    const old = a[i];
+    const now = b[j];
+    // Rows that stayed the same object need no look at their ids, and nearly all rows do.
+    if (old === now) {
+      i += 1;
+      j += 1;
+    } else if (now === undefined || (old !== undefined && old.id < now.id)) {
+      differing.push({ id: (old as Row).id, before: old, after: undefined });
+      i += 1;
+    } else if (old === undefined || now.id < old.id) {
+      differing.push({ id: now.id, before: undefined, after: now });
+      j += 1;
+    } else {
+      differing.push({ id: now.id, before: old, after: now });
+      i += 1;
+      j += 1;
+    }
+  }
 }

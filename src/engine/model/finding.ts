@@ -13,7 +13,7 @@ export interface SlotRun {
 
 /** What a rule found, as data; `words/` says it. Each union member is one rule. */
 export type Trouble =
-  /** A run of slots claimed by the same two or more fixtures. */
+  /** A run of slots claimed by the same two or more fixtures; or, with one fixture named, by two of its own breaks. */
   | { readonly rule: 'slots-claimed-twice'; readonly run: SlotRun }
   /** Fixtures with one start address, mode and channel: units that act as one (common practice). */
   | { readonly rule: 'acting-as-one'; readonly run: SlotRun }
@@ -21,7 +21,8 @@ export type Trouble =
   | { readonly rule: 'past-the-end'; readonly run: SlotRun; readonly part: number; readonly over: number }
   | { readonly rule: 'unknown-type'; readonly type: string }
   | { readonly rule: 'unknown-mode'; readonly type: string; readonly mode: string }
-  | { readonly rule: 'unpatched' }
+  /** No start address at all, or none for break `part` (1-based) of a fixture whose other breaks have one. */
+  | { readonly rule: 'unpatched'; readonly part: number | null }
   | { readonly rule: 'same-place'; readonly position: string; readonly unit: string }
   /** One channel on fixtures of unlike type or mode. */
   | { readonly rule: 'channel-on-unlike'; readonly channel: number }

@@ -26,13 +26,38 @@ export function isId(text: string): boolean {
 
 /** How names are compared: Unicode NFC, case and runs of white space do not count. */
 export function foldName(name: string): string {
-  return name.normalize('NFC').replace(/\s+/gu, ' ').trim().toLowerCase();
+  const known = folded.get(name);
+  if (known !== undefined) return known;
+  const fold = name.normalize('NFC').replace(/\s+/gu, ' ').trim().toLowerCase();
+  if (folded.size >= REMEMBERED) folded.clear();
+  folded.set(name, fold);
+  return fold;
 }
 
 export function modeId(type: string, mode: string): ModeId {
-  return (foldName(type) + SEPARATOR + foldName(mode)) as ModeId;
+  const modes = modesOf(type);
+  const known = modes.get(mode);
+  if (known !== undefined) return known;
+  const id = (foldName(type) + SEPARATOR + foldName(mode)) as ModeId;
+  if (modes.size >= REMEMBERED) modes.clear();
+  modes.set(mode, id);
+  return id;
 }
 
 export function positionId(name: string): PositionId {
   return foldName(name) as PositionId;
+}
+
+// A rig says the same few names thousands of times. Both memories only save work, and are emptied when they fill up.
+const REMEMBERED = 4096;
+const folded = new Map<string, string>();
+const modeIds = new Map<string, Map<string, ModeId>>();
+
+function modesOf(type: string): Map<string, ModeId> {
+  const known = modeIds.get(type);
+  if (known !== undefined) return known;
+  if (modeIds.size >= REMEMBERED) modeIds.clear();
+  const modes = new Map<string, ModeId>();
+  modeIds.set(type, modes);
+  return modes;
 }

@@ -1,0 +1,11 @@
+import type { Finding } from '../model/finding.ts';
+import type { Rig } from '../model/rig.ts';
+import { createChecker } from './checker.ts';
+
+/**
+ * Everything the rules have to say of a rig, in the order of `compareFindings`. Total: any rig at all is answered. The
+ * order of rows does not matter.
+ */
+export function checkRig(rig: Rig): readonly Finding[] {
+  return createChecker(rig).findings();
+}

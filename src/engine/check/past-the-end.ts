@@ -1,0 +1,13 @@
+import { claimsOf } from '../address/claim.ts';
+import type { Unit } from '../address/unit.ts';
+import type { Finding } from '../model/finding.ts';
+import { makeFinding } from './make-finding.ts';
+
+/** Slots of a break that lie past slot 512: no universe carries them, and a footprint never wraps into the next. [CH5] */
+export function pastTheEnd(unit: Unit, found: Finding[]): void {
+  for (const { over, part, universe, first, last } of claimsOf(unit.fixture, unit.mode)) {
+    if (over === 0) continue;
+    const run = Object.freeze({ universe, first, last });
+    found.push(makeFinding({ rule: 'past-the-end', run, part, over }, [unit.fixture.id]));
+  }
+}

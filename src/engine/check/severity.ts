@@ -1,0 +1,20 @@
+import type { Rule, Severity } from '../model/finding.ts';
+
+/** What each rule's findings weigh, in the order in which findings are listed. [CH20] */
+export const SEVERITY_OF: Readonly<Record<Rule, Severity>> = Object.freeze({
+  'slots-claimed-twice': 'blocker',
+  'past-the-end': 'blocker',
+  'unknown-type': 'caution',
+  'unknown-mode': 'caution',
+  unpatched: 'caution',
+  'channel-on-unlike': 'caution',
+  'same-place': 'caution',
+  unreadable: 'caution',
+  'acting-as-one': 'note',
+  'channel-shared': 'note',
+});
+
+export const RULES = Object.freeze(Object.keys(SEVERITY_OF)) as readonly Rule[];
+
+/** Severities, the gravest first. */
+export const SEVERITIES: readonly Severity[] = Object.freeze(['blocker', 'caution', 'note']);

@@ -1,0 +1,31 @@
+import type { Field } from '../model/field.ts';
+import type { Rule } from '../model/finding.ts';
+import type { FixtureId } from '../model/ids.ts';
+
+/** Why a plan could not be made, as data; `words/plans.ts` says it. */
+export type PlanRefusal =
+  /** No fixture was chosen. */
+  | { readonly code: 'nothing-chosen' }
+  | { readonly code: 'no-such-fixture'; readonly fixture: FixtureId }
+  /** Everything already is as the plan would make it. */
+  | { readonly code: 'changes-nothing' }
+  /** None of the chosen fixtures has a start address. */
+  | { readonly code: 'not-patched' }
+  /** How many slots the fixture takes is not known, so that no room can be found for it. */
+  | { readonly code: 'mode-unknown'; readonly fixture: FixtureId }
+  /** `slots` do not fit into one universe. */
+  | { readonly code: 'too-wide'; readonly fixture: FixtureId; readonly slots: number }
+  /** No universe has `slots` free slots in a row. */
+  | { readonly code: 'no-room'; readonly fixture: FixtureId; readonly slots: number }
+  /** A break would run past slot 512: `over` slots do not fit. */
+  | { readonly code: 'crosses-end'; readonly fixture: FixtureId; readonly over: number }
+  /** The value is outside what the field holds. */
+  | { readonly code: 'out-of-range'; readonly fixture: FixtureId; readonly field: Field; readonly value: number }
+  /** A number the request is made with (a step, a count, a start) is not one it can be. */
+  | { readonly code: 'bad-number'; readonly value: number }
+  /** The first chosen cell starts no series. */
+  | { readonly code: 'no-series'; readonly field: Field }
+  /** The finding is not of a kind that moving a unit clears. */
+  | { readonly code: 'not-a-clash'; readonly rule: Rule }
+  /** The finding does not stand any more. */
+  | { readonly code: 'finding-gone' };
