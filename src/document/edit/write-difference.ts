@@ -13,6 +13,7 @@ import { cellKey } from '../schema/cell-key.ts';
 import { goneKey } from '../schema/gone-key.ts';
 import type { RigMaps } from '../schema/rig-doc.ts';
 import { storeMode, storeNote, storePosition, storeUniverse } from '../schema/stored.ts';
+import { seenCells } from './seen-cells.ts';
 
 /** Writes into a document what `after` says and its reading does not, of all that `edits` name. Within one transaction. */
 export function writeDifference(doc: Y.Doc, maps: RigMaps, reading: Reading, after: Rig, edits: readonly Edit[]): void {
@@ -106,17 +107,4 @@ function writeBlocks(doc: Y.Doc, maps: RigMaps, rows: readonly Fixture[]): void 
     const block = `${doc.clientID}-${Y.getState(doc.store, doc.clientID)}`;
     maps.blocks.set(block, packBlock(some.map((row) => ({ id: row.id, cells: cellsOf(row) }))));
   }
-}
-
-/**
- * What the remover of a row had seen of its cells: client and clock of each cell written after the row. Whoever wrote a cell
- * that is not among them can be told that a row was removed under their hands.
- */
-function seenCells(maps: RigMaps, id: FixtureId): number[] {
-  const seen: number[] = [];
-  for (const field of FIELDS) {
-    const item = maps.cells._map.get(cellKey(id, field));
-    if (item !== undefined && !item.deleted) seen.push(item.lastId.client, item.lastId.clock);
-  }
-  return seen;
 }
