@@ -108,8 +108,9 @@ function blockSeries(rig: Rig, first: Fixture, others: readonly Fixture[], parts
       const footprint = footprintAt(mode, part);
       const field = ADDRESS_FIELDS[part];
       if (footprint === 0 || field === undefined) continue;
-      if (!isAbsolute(cursor)) return refuse({ code: 'out-of-range', fixture: fixture.id, field, value: cursor });
-      edits.push(...cellEdits(fixture, field, cursor));
+      const start = cursor;
+      if (!isAbsolute(start)) return refuse({ code: 'out-of-range', fixture: fixture.id, field, value: start });
+      edits.push(...cellEdits(fixture, field, start));
       cursor += footprint;
     }
   }

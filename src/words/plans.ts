@@ -1,0 +1,93 @@
+import { getRow } from '#base/table.ts';
+import { unreachable } from '#base/unreachable.ts';
+import { formatAddress } from '#engine/address/notation.ts';
+import { isAbsolute } from '#engine/model/address.ts';
+import type { Plan, PlanName } from '#engine/model/edit.ts';
+import { ADDRESS_FIELDS, type CellValue, type Field } from '#engine/model/field.ts';
+import type { FixtureId } from '#engine/model/ids.ts';
+import type { Rig } from '#engine/model/rig.ts';
+import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
+import { FIELD_WORDS, RULE_TITLES, unitName } from './findings.ts';
+
+/** What each plan is called where it is offered, undone or listed. */
+export const PLAN_NAMES: Readonly<Record<PlanName, string>> = {
+  edit: 'Edit',
+  paste: 'Paste',
+  fill: 'Fill down',
+  series: 'Fill a series',
+  insert: 'Insert rows',
+  duplicate: 'Duplicate rows',
+  remove: 'Remove rows',
+  move: 'Move addresses',
+  swap: 'Swap addresses',
+  place: 'Give the next free addresses',
+  'clear-clash': 'Clear a clash',
+  'renumber-channels': 'Renumber channels',
+  'renumber-units': 'Renumber units',
+  import: 'Bring in a list',
+  'set-mode': 'Change a mode',
+  'set-position': 'Change a position',
+  'set-universe': 'Label a universe',
+  'set-note': 'Write a note',
+  'put-back': 'Put a value back',
+};
+
+/** Why a plan could not be made, and what to do next. */
+export function planRefusalSentence(refusal: PlanRefusal, rig: Rig): string {
+  const named = (id: FixtureId) => unitName(getRow(rig.fixtures, id));
+  switch (refusal.code) {
+    case 'nothing-chosen':
+      return 'No unit is chosen. Choose one or more rows first.';
+    case 'no-such-fixture':
+      return 'A chosen row is gone: someone removed it. Choose again.';
+    case 'changes-nothing':
+      return 'Nothing would change: it is so already.';
+    case 'not-patched':
+      return 'None of the chosen units has an address. Give one an address first.';
+    case 'mode-unknown':
+      return `How many slots ${named(refusal.fixture)} takes is not known. Give it a known type and mode first.`;
+    case 'too-wide':
+      return `${named(refusal.fixture)} takes ${refusal.slots} slots, more than a universe has. Check its mode.`;
+    case 'no-room':
+      return `There is no room of ${refusal.slots} slots left for ${named(refusal.fixture)}. Start from a lower address.`;
+    case 'crosses-end':
+      return `${named(refusal.fixture)} would run ${refusal.over} past slot 512 there. Choose a lower slot or another universe.`;
+    case 'out-of-range':
+      return `${named(refusal.fixture)} would get ${FIELD_WORDS[refusal.field]} ${refusal.value}, which does not exist. Choose other numbers.`;
+    case 'bad-number':
+      return `${refusal.value} cannot be used here. Give another whole number.`;
+    case 'no-series':
+      return `The first ${FIELD_WORDS[refusal.field]} starts no series. Fill in a number there first.`;
+    case 'not-a-clash':
+      return `“${RULE_TITLES[refusal.rule]}” is not cleared by moving a unit.`;
+    case 'finding-gone':
+      return 'This is cleared already.';
+    default:
+      return unreachable(refusal);
+  }
+}
+
+/** A plan that moves start addresses, as it reads on the link that applies it: `move 5 to 2:477`. */
+export function movesSentence(plan: Plan, rig: Rig): string {
+  const moves = plan.edits.flatMap((edit) =>
+    edit.kind === 'set-cell' && isAddressField(edit.field) ? [{ ...edit, to: addressWords(edit.value) }] : [],
+  );
+  const [first] = moves;
+  const units = new Set(moves.map(({ fixture }) => fixture)).size;
+  if (first === undefined) return PLAN_NAMES[plan.name].toLowerCase();
+  if (units > 1) return `move ${units} units, the first to ${first.to}`;
+  return moves.length === 1
+    ? `move ${shortName(first.fixture, rig)} to ${first.to}`
+    : `move ${shortName(first.fixture, rig)} to ${moves.map(({ to }) => to).join(', ')}`;
+}
+
+const isAddressField = (field: Field) => (ADDRESS_FIELDS as readonly Field[]).includes(field);
+
+const addressWords = (value: CellValue) =>
+  typeof value === 'number' && isAbsolute(value) ? formatAddress(value) : 'no address';
+
+/** The unit number alone where there is one: the row says where it hangs. */
+function shortName(id: FixtureId, rig: Rig): string {
+  const fixture = getRow(rig.fixtures, id);
+  return fixture === undefined || fixture.unit.trim() === '' ? unitName(fixture) : fixture.unit.trim();
+}
