@@ -1,12 +1,16 @@
+import type { Result } from '#base/result.ts';
 import { getRow } from '#base/table.ts';
 import type { Plan } from '#engine/model/edit.ts';
+import { rowsInOrder } from '#engine/model/row-order.ts';
+import { fillDownPlan } from '#engine/patch/fill-plans.ts';
+import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
+import { duplicatePlan, insertPlan, removePlan } from '#engine/patch/row-plans.ts';
 import { formatCopied, parsePasted } from '#exchange/csv/clipboard.ts';
 import { cellText } from '../live/rows/cell-text.ts';
 import { lineCount, lineOf, rowsBetween } from '../live/rows/lines.ts';
 import type { SheetCommand, SheetDeed } from './commands.ts';
 import { pasteCells } from './plans/paste-cells.ts';
-import { duplicateRows, insertRow, type NewRows, removeRows } from './plans/rows.ts';
-import { type CellBlock, clearCells, fillDown, isWritable, writeCells } from './plans/write-cells.ts';
+import { type CellBlock, clearCells, isWritable, writeCells } from './plans/write-cells.ts';
 import {
   type CellRef,
   cellAfter,
@@ -40,24 +44,37 @@ export function clearSelected(sheet: Sheet): void {
   carryOut(sheet, clearCells(sheet.store.rig(), selectedBlock(sheet)));
 }
 
-export function fillSelectedDown(sheet: Sheet): void {
-  const block = selectedBlock(sheet);
-  if (block.rows.length < 2) sheet.set({ notice: { kind: 'nothing-to-fill' } });
-  else carryOut(sheet, fillDown(sheet.store.rig(), block));
+/** Carries a plan of the engine out, or says why there is none. True when it was carried out. */
+export function carryOutResult(sheet: Sheet, plan: Result<Plan, PlanRefusal>): boolean {
+  if (plan.ok) return carryOut(sheet, plan.value);
+  sheet.set({ notice: { kind: 'no-plan', refusal: plan.error } });
+  return false;
 }
 
-/** Adds an empty row after the cursor's, and goes there. */
+export function fillSelectedDown(sheet: Sheet): void {
+  const { rows, columns } = selectedBlock(sheet);
+  carryOutResult(sheet, fillDownPlan(sheet.store.rig(), rows, columns.filter(isWritable)));
+}
+
+/** Adds a row after the cursor's, at the same position, and goes there. */
 export function addRow(sheet: Sheet): void {
-  goToNew(sheet, insertRow(sheet.store.rig(), sheet.state().selection?.cursor.row, sheet.makeId));
+  const rig = sheet.store.rig();
+  const beside = sheet.state().selection?.cursor.row;
+  const fixture = beside === undefined ? undefined : getRow(rig.fixtures, beside);
+  const after = fixture?.id ?? rowsInOrder(rig).at(-1)?.id ?? null;
+  const cells = fixture && fixture.position !== '' ? { position: fixture.position } : {};
+  goToNew(sheet, insertPlan(rig, { after, rows: [cells] }, sheet.makeId));
 }
 
 export function duplicateSelected(sheet: Sheet): void {
-  const made = duplicateRows(sheet.store.rig(), selectedBlock(sheet).rows, sheet.makeId);
-  if (made) goToNew(sheet, made);
+  const fixtures = selectedBlock(sheet).rows;
+  const request = { fixtures, copies: 1, addresses: 'none' } as const;
+  goToNew(sheet, duplicatePlan(sheet.store.rig(), request, sheet.makeId));
 }
 
-function goToNew(sheet: Sheet, { plan, rows }: NewRows): void {
-  if (!carryOut(sheet, plan)) return;
+function goToNew(sheet: Sheet, plan: Result<Plan, PlanRefusal>): void {
+  if (!carryOutResult(sheet, plan) || !plan.ok) return;
+  const rows = plan.value.edits.flatMap((edit) => (edit.kind === 'add-fixture' ? [edit.fixture] : []));
   const { selection, columns } = sheet.state();
   const column = selection?.cursor.column ?? columns[0];
   const [first, last] = [rows[0], rows.at(-1)];
@@ -68,7 +85,7 @@ function goToNew(sheet: Sheet, { plan, rows }: NewRows): void {
 }
 
 export function removeSelected(sheet: Sheet): void {
-  carryOut(sheet, removeRows(sheet.store.rig(), selectedBlock(sheet).rows));
+  carryOutResult(sheet, removePlan(sheet.store.rig(), selectedBlock(sheet).rows));
 }
 
 /** The selected cells as text for any spreadsheet. */
@@ -96,7 +113,12 @@ export function pasteText(sheet: Sheet, text: string): void {
     selectedRows: block.rows.length,
     selectedColumns: block.columns.length,
   };
-  const { plan, leftOut } = pasteCells(sheet.store.rig(), target, cells, sheet.makeId);
+  const pasted = pasteCells(sheet.store.rig(), target, cells, sheet.makeId);
+  if (!pasted.ok) {
+    sheet.set({ notice: { kind: 'refused', refusal: pasted.error } });
+    return;
+  }
+  const { plan, leftOut } = pasted.value;
   if (plan !== undefined && !carryOut(sheet, plan)) return;
   if (cut) sheet.set({ notice: { kind: 'cut-short' } });
   else if (leftOut > 0) sheet.set({ notice: { kind: 'left-out', cells: leftOut } });

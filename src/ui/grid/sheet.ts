@@ -1,5 +1,6 @@
 import type { MakeId } from '#base/random-id.ts';
 import type { Plan, PlanName } from '#engine/model/edit.ts';
+import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
 import { createListeners } from '../live/listeners.ts';
 import type { ApplyRefusal, RigStore } from '../live/rig-store.ts';
 import { advanceOrder } from '../live/rows/advance-order.ts';
@@ -8,6 +9,7 @@ import { lineOf } from '../live/rows/lines.ts';
 import { type Layout, type RowOrder, rowOrder } from '../live/rows/row-order.ts';
 import { EVERYTHING, type View } from '../live/rows/view.ts';
 import { type ColumnSettings, mostBreaks, readColumnSettings, visibleColumns } from './column-settings.ts';
+import type { PasteRefusal } from './plans/paste-cells.ts';
 import { type CellRef, type Ground, mendSelection, type Selection } from './selection.ts';
 
 /** A cell that is open for typing. */
@@ -21,11 +23,12 @@ export interface Editing {
 
 /** Something to tell the person; `words/` says it. */
 export type Notice =
-  | { readonly kind: 'refused'; readonly refusal: ApplyRefusal }
+  | { readonly kind: 'refused'; readonly refusal: ApplyRefusal | PasteRefusal }
+  | { readonly kind: 'no-plan'; readonly refusal: PlanRefusal }
   | { readonly kind: 'left-out'; readonly cells: number }
   | { readonly kind: 'cut-short' }
   | { readonly kind: 'undone' | 'redone'; readonly plan: PlanName }
-  | { readonly kind: 'nothing-to-undo' | 'nothing-to-redo' | 'nothing-to-fill' | 'no-finding' }
+  | { readonly kind: 'nothing-to-undo' | 'nothing-to-redo' | 'no-finding' }
   | { readonly kind: 'not-found' | 'row-gone'; readonly text: string }
   | { readonly kind: 'done'; readonly plan: PlanName };
 

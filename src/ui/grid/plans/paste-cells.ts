@@ -1,11 +1,13 @@
 import type { MakeId } from '#base/random-id.ts';
+import { ok, type Result, refuse } from '#base/result.ts';
 import { parseCellText } from '#engine/model/cell-text.ts';
 import type { Edit, Plan } from '#engine/model/edit.ts';
 import type { CellValue, PersonField } from '#engine/model/field.ts';
-import { type FixtureId, fixtureId } from '#engine/model/ids.ts';
+import type { FixtureId } from '#engine/model/ids.ts';
 import type { Rig } from '#engine/model/rig.ts';
+import { rowsInOrder } from '#engine/model/row-order.ts';
+import { insertPlan, ROWS_AT_ONCE } from '#engine/patch/row-plans.ts';
 import type { ColumnId } from '../../live/rows/column.ts';
-import { ordersAfter } from './rows.ts';
 import { isWritable, planOf, setCell } from './write-cells.ts';
 
 /** Where a paste goes: the rows from the cell down, the columns from the cell right, and how much of both is selected. */
@@ -19,8 +21,6 @@ export interface PasteTarget {
 export interface Pasted {
   /** Undefined when every cell holds already what is pasted. */
   readonly plan: Plan | undefined;
-  /** Rows the paste made because it reached past the last one. */
-  readonly added: readonly FixtureId[];
   /** Cells that fell past the last column, or on a column nobody writes: they are not pasted, and the person is told. */
   readonly leftOut: number;
 }
@@ -28,23 +28,29 @@ export interface Pasted {
 type Texts = readonly (readonly string[])[];
 type PastedCell = readonly [field: PersonField, value: CellValue];
 
+export interface PasteRefusal {
+  readonly code: 'too-many-rows';
+  readonly count: number;
+  readonly limit: number;
+}
+
 /**
  * Pastes rows of text. A block pasted over a selection that it fits a whole number of times is repeated to fill it; past
- * the last row new rows are made at the end, none for a line that holds nothing.
+ * the last row new rows are made at the end, none for a line that holds nothing. All or nothing.
  */
-export function pasteCells(rig: Rig, target: PasteTarget, texts: Texts, makeId: MakeId): Pasted {
+export function pasteCells(rig: Rig, target: PasteTarget, texts: Texts, makeId: MakeId): Result<Pasted, PasteRefusal> {
   const block = repeat(texts, target);
   const rows = block.map((row) => readRow(target.columns, row));
   const over = block.map((row) => row.filter((text, m) => text !== '' && !hasPlace(target.columns[m])).length);
   const edits = target.rows.flatMap((id, n) =>
     (rows[n] ?? []).flatMap(([field, value]) => setCell(rig, id, field, value)),
   );
-  const fresh = addRows(rig, rows.slice(target.rows.length), makeId);
-  return {
-    plan: planOf('paste', [...edits, ...fresh]),
-    added: fresh.map(({ fixture }) => fixture),
+  const fresh = rows.slice(target.rows.length).filter((cells) => cells.some(([, value]) => value !== null));
+  if (fresh.length > ROWS_AT_ONCE) return refuse({ code: 'too-many-rows', count: fresh.length, limit: ROWS_AT_ONCE });
+  return ok({
+    plan: planOf('paste', [...edits, ...addRows(rig, fresh, makeId)]),
     leftOut: over.reduce((sum, count) => sum + count, 0),
-  };
+  });
 }
 
 const hasPlace = (column: ColumnId | undefined): boolean => column !== undefined && isWritable(column);
@@ -56,18 +62,12 @@ function readRow(columns: readonly ColumnId[], row: readonly string[]): readonly
   });
 }
 
-function addRows(
-  rig: Rig,
-  rows: readonly (readonly PastedCell[])[],
-  makeId: MakeId,
-): readonly Extract<Edit, { kind: 'add-fixture' }>[] {
-  const filled = rows.map((cells) => cells.filter(([, value]) => value !== null)).filter((cells) => cells.length > 0);
-  const orders = ordersAfter(rig, undefined, filled.length);
-  return filled.map((cells, n) => ({
-    kind: 'add-fixture',
-    fixture: fixtureId(makeId()),
-    cells: { ...Object.fromEntries(cells), order: orders[n] ?? 0 },
-  }));
+function addRows(rig: Rig, rows: readonly (readonly PastedCell[])[], makeId: MakeId): readonly Edit[] {
+  if (rows.length === 0) return [];
+  const after = rowsInOrder(rig).at(-1)?.id ?? null;
+  const made = insertPlan(rig, { after, rows: rows.map((cells) => Object.fromEntries(cells)) }, makeId);
+  if (!made.ok) throw new Error(`${rows.length} rows after ${after} refused: ${made.error.code}`);
+  return made.value.edits;
 }
 
 function repeat(texts: Texts, target: PasteTarget): Texts {

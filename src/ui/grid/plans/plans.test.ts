@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { countingIds } from '#base/random-id.ts';
 import { seededRng } from '#base/rng.ts';
-import { getRow } from '#base/table.ts';
 import { applyEdits } from '#engine/model/apply-edits.ts';
 import type { Plan } from '#engine/model/edit.ts';
 import { PERSON_FIELDS } from '#engine/model/field.ts';
@@ -12,8 +11,7 @@ import { rowsInOrder } from '#engine/model/row-order.ts';
 import { cellText } from '../../live/rows/cell-text.ts';
 import type { ColumnId } from '../../live/rows/column.ts';
 import { pasteCells } from './paste-cells.ts';
-import { duplicateRows, insertRow, removeRows } from './rows.ts';
-import { clearCells, fillDown, writeCells } from './write-cells.ts';
+import { clearCells, writeCells } from './write-cells.ts';
 
 const rigOf = (...rows: readonly Cells[]): Rig =>
   applyEdits(
@@ -45,38 +43,9 @@ describe('cells', () => {
     expect(clearCells(THREE, { rows: ids('f1', 'gone'), columns: ['purpose'] })).toBeUndefined();
   });
 
-  it('clears, and fills down from the first row', () => {
+  it('clears', () => {
     const cleared = clearCells(THREE, { rows: ids('f0', 'f2'), columns: ['channel', 'position'] });
     expect(print(made(THREE, cleared), 'channel', 'position')).toBe(' |2 | ');
-    const filled = fillDown(THREE, { rows: ids('f0', 'f1', 'f2'), columns: ['channel', 'address'] });
-    expect(print(made(THREE, filled), 'channel', 'address')).toBe('1 1:1|1 1:1|1 1:1');
-  });
-});
-
-describe('rows', () => {
-  it('inserts a row right after another at its position, however often', () => {
-    let rig = rigOf({ position: 'LX 1' }, { position: 'LX 2' });
-    const makeId = countingIds('n');
-    for (let n = 0; n < 20; n++) rig = made(rig, insertRow(rig, fixtureId('f0'), makeId).plan);
-    expect(rowsInOrder(rig).map(({ id }) => id)).toEqual([
-      'f0',
-      ...Array.from({ length: 20 }, (_, n) => `n${20 - n}`),
-      'f1',
-    ]);
-    expect(getRow(rig.fixtures, 'n7')?.position).toBe('LX 1');
-    expect(rowsInOrder(made(rig, insertRow(rig, undefined, countingIds('z')).plan)).at(-1)?.id).toBe('z1');
-  });
-
-  it('duplicates without channel and address, after the last of the rows', () => {
-    const copies = duplicateRows(THREE, ids('f0', 'f2'), countingIds('c'));
-    expect(print(made(THREE, copies?.plan), 'channel', 'position', 'address')).toBe('1  1:1|2  |3 LX 1 |  | LX 1 ');
-    expect(copies?.rows).toEqual(['c1', 'c2']);
-    expect(duplicateRows(THREE, [], countingIds('c'))).toBeUndefined();
-  });
-
-  it('removes only rows that are there', () => {
-    expect(print(made(THREE, removeRows(THREE, ids('f0', 'gone'))), 'channel')).toBe('2|3');
-    expect(removeRows(THREE, ids('gone'))).toBeUndefined();
   });
 });
 
@@ -88,13 +57,19 @@ describe('paste', () => {
     selectedColumns: selected[1] ?? 1,
   });
 
+  const paste = (rig: Rig, where: ReturnType<typeof target>, texts: readonly (readonly string[])[]) => {
+    const result = pasteCells(rig, where, texts, countingIds('p'));
+    if (!result.ok) throw new Error(result.error.code);
+    return result.value;
+  };
+
   it('of a copied block gives the block back', () => {
     const rng = seededRng(9);
     for (let round = 0; round < 100; round++) {
       const cell = () => rng.pick([null, 'LX 1', "'7", '4A', 12, 513]);
       const rig = rigOf(...Array.from({ length: 4 }, () => Object.fromEntries(PERSON_FIELDS.map((f) => [f, cell()]))));
       const texts = rowsInOrder(rig).map((fixture) => PERSON_FIELDS.map((field) => cellText(rig, fixture, field)));
-      const pasted = pasteCells(EMPTY_RIG, target([], PERSON_FIELDS), texts, countingIds('p'));
+      const pasted = paste(EMPTY_RIG, target([], PERSON_FIELDS), texts);
       const copy = made(EMPTY_RIG, pasted.plan);
       const filled = texts.filter((row) => row.some((text) => text !== ''));
       expect(rowsInOrder(copy).map((row) => PERSON_FIELDS.map((field) => cellText(copy, row, field)))).toEqual(filled);
@@ -103,21 +78,18 @@ describe('paste', () => {
   });
 
   it('repeats to fill a selection it fits, makes rows past the last, and says what found no place', () => {
-    const one = pasteCells(
-      THREE,
-      target(ids('f0', 'f1', 'f2'), ['channel', 'purpose'], [3, 2]),
-      [['7']],
-      countingIds('p'),
-    );
+    const one = paste(THREE, target(ids('f0', 'f1', 'f2'), ['channel', 'purpose'], [3, 2]), [['7']]);
     expect(print(made(THREE, one.plan), 'channel', 'purpose')).toBe('7 7|7 7|7 7');
-    const long = pasteCells(
-      THREE,
-      target(ids('f2'), ['unit', 'footprint']),
-      [['1', '9', 'x'], ['2'], ['']],
-      countingIds('p'),
-    );
+    const long = paste(THREE, target(ids('f2'), ['unit', 'footprint']), [['1', '9', 'x'], ['2'], ['']]);
     expect(print(made(THREE, long.plan), 'unit')).toBe('||1|2');
-    expect(long.added).toEqual(['p1']);
     expect(long.leftOut).toBe(2);
+  });
+
+  it('of more rows than one plan makes is refused as a whole', () => {
+    const texts = Array.from({ length: 5001 }, (_, n) => [String(n)]);
+    expect(pasteCells(THREE, target([], ['unit']), texts, countingIds('p'))).toEqual({
+      ok: false,
+      error: { code: 'too-many-rows', count: 5001, limit: 5000 },
+    });
   });
 });

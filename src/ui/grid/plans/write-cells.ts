@@ -29,17 +29,6 @@ export function clearCells(rig: Rig, block: CellBlock): Plan | undefined {
   );
 }
 
-/** Puts what the first row of a block holds into the rows below it; undefined when that changes nothing. */
-export function fillDown(rig: Rig, block: CellBlock): Plan | undefined {
-  const [first, ...rows] = block.rows;
-  const source = first === undefined ? undefined : getRow(rig.fixtures, first);
-  if (source === undefined) return undefined;
-  return planOf(
-    'fill',
-    setEach(rig, { ...block, rows }, (field) => cellOf(source, field)),
-  );
-}
-
 function setEach(rig: Rig, { rows, columns }: CellBlock, valueFor: (field: PersonField) => CellValue): Edit[] {
   const fields = columns.filter(isWritable);
   return rows.flatMap((row) => fields.flatMap((field) => setCell(rig, row, field, valueFor(field))));
