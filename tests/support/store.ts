@@ -32,25 +32,26 @@ const prismaFolder = join(import.meta.dirname, '../../prisma');
 /** Opens stores of one kind for tests: PGlite in memory from an archive made once, or databases of one Postgres server. */
 export async function testStores(kind: StoreKind): Promise<TestStores> {
   const opened: Store[] = [];
+  let closing = false;
+  const onLost = (error: Error) => {
+    // The pool says goodbye to its connections without waiting: the server may end the last of them first.
+    if (!closing) throw error;
+  };
   const postgres = kind === 'postgres' ? await startPostgres() : undefined;
   return {
     open: async () => {
-      const store = postgres ? await openOn(await postgres.createDatabase()) : await openEmbeddedCopy();
+      const store = postgres
+        ? await openPostgres(await postgres.createDatabase(), { prismaFolder, onLost })
+        : await openEmbeddedCopy();
       opened.push(store);
       return store;
     },
     close: async () => {
+      closing = true;
       await Promise.all(opened.map((store) => store.close()));
       await postgres?.stop();
     },
   };
-}
-
-function openOn(url: string): Promise<Store> {
-  const onLost = (error: Error) => {
-    throw error;
-  };
-  return openPostgres(url, { prismaFolder, onLost });
 }
 
 async function openEmbeddedCopy(): Promise<Store> {

@@ -1,0 +1,18 @@
+import * as Y from 'yjs';
+import { loadRig } from './load-rig.ts';
+import type { LoggedUpdate, StoredRig } from './update-log.ts';
+
+/**
+ * The checkpoint that follows from one view of the log: the last one with the rows after it, up to the first row that is not there
+ * yet. Undefined when it would hold nothing new. Never built from a document in memory, which may lack what others wrote.
+ */
+export function buildCheckpoint({ checkpoint, tail }: StoredRig): LoggedUpdate | undefined {
+  const from = (checkpoint?.seq ?? 0) + 1;
+  const hole = tail.findIndex((row, nth) => row.seq !== from + nth);
+  const rows = hole < 0 ? tail : tail.slice(0, hole);
+  if (rows.length === 0) return undefined;
+  const { doc, seq } = loadRig({ checkpoint, tail: rows });
+  const bytes = Y.encodeStateAsUpdate(doc);
+  doc.destroy();
+  return { seq, bytes };
+}

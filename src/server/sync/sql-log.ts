@@ -1,0 +1,153 @@
+import { present } from '#base/assert.ts';
+import type { Sql } from '../db/sql.ts';
+import { buildCheckpoint } from './build-checkpoint.ts';
+import {
+  type Fence,
+  FencedOff,
+  type LoggedUpdate,
+  type NewUpdate,
+  type StoredRig,
+  type UpdateLog,
+} from './update-log.ts';
+
+/** Any number of our own: the first half of the advisory lock under which one rig is compacted at a time. */
+const COMPACTION_LOCK = 7_214_407;
+
+/** The log in the tables `rig`, `rig_update` and `rig_checkpoint`. */
+export function createSqlLog(sql: Sql): UpdateLog {
+  return {
+    open: (rig) =>
+      sql.transaction(async (tx) => {
+        // Waits for an append that is under way, and keeps later ones out until the rig has been read.
+        const [taken] = await tx.query<{ fence: number }>(
+          'update rig set fence = fence + 1 where id = $1 returning fence',
+          [rig],
+        );
+        return taken && { fence: Number(taken.fence), stored: await readStored(tx, rig) };
+      }),
+    async read(rig) {
+      const found = await sql.query('select 1 from rig where id = $1', [rig]);
+      return found.length === 0 ? undefined : readStored(sql, rig);
+    },
+    append: (batch) => append(sql, batch),
+    async lost(held) {
+      const rows = await sql.query<{ id: string }>(
+        `select id from rig join unnest($1::text[], $2::bigint[]) as held(rig, fence)
+             on rig.id = held.rig and rig.fence <> held.fence`,
+        [held.map(({ rig }) => rig), held.map(({ fence }) => fence)],
+      );
+      return rows.map(({ id }) => id);
+    },
+    checkpoint: (rig) =>
+      sql.transaction(async (tx) => {
+        await lockForCompaction(tx, rig);
+        const stored = await readStored(tx, rig);
+        const next = buildCheckpoint(stored);
+        if (next) await writeCheckpoint(tx, rig, next);
+        return next?.seq ?? stored.checkpoint?.seq;
+      }),
+    trim: (rig, before) =>
+      sql.transaction(async (tx) => {
+        await lockForCompaction(tx, rig);
+        const [gone] = await tx.query<{ count: number }>(
+          `with gone as (
+             delete from rig_update
+              where rig_id = $1 and at < $2 and seq <= (select max(seq) from rig_checkpoint where rig_id = $1)
+              returning 1)
+           select count(*)::int as count from gone`,
+          [rig, before],
+        );
+        return gone?.count ?? 0;
+      }),
+  };
+}
+
+async function lockForCompaction(tx: Sql, rig: string): Promise<void> {
+  await tx.query('select pg_advisory_xact_lock($1, hashtext($2))', [COMPACTION_LOCK, rig]);
+}
+
+/** One statement, so that the checkpoint and the rows after it are of one moment. */
+async function readStored(sql: Sql, rig: string): Promise<StoredRig> {
+  const rows = await sql.query<{ seq: number; bytes: Uint8Array; merged: boolean }>(
+    `with newest as (select seq, bytes from rig_checkpoint where rig_id = $1 order by seq desc limit 1)
+     select seq, bytes, true as merged from newest
+     union all
+     select seq, bytes, false from rig_update
+      where rig_id = $1 and seq > coalesce((select seq from newest), 0)
+      order by seq`,
+    [rig],
+  );
+  // In a buffer of its own: what decodes it trusts declared lengths.
+  const loggedOf = (merged: boolean) =>
+    rows
+      .filter((row) => row.merged === merged)
+      .map(({ seq, bytes }) => ({ seq: Number(seq), bytes: Uint8Array.from(bytes) }));
+  return { checkpoint: loggedOf(true)[0], tail: loggedOf(false) };
+}
+
+async function writeCheckpoint(tx: Sql, rig: string, { seq, bytes }: LoggedUpdate): Promise<void> {
+  // The one before stays, should the newest ever prove unreadable.
+  await tx.query(
+    `delete from rig_checkpoint
+      where rig_id = $1 and seq < (select max(seq) from rig_checkpoint where rig_id = $1)`,
+    [rig],
+  );
+  await tx.query('insert into rig_checkpoint (rig_id, seq, bytes, at) values ($1, $2, $3, now())', [rig, seq, bytes]);
+}
+
+/**
+ * One statement for all rigs of a batch: it commits as a whole. Taking the numbers from the row of the rig holds that row until the commit,
+ * so that they are without a gap and become visible in their order. The bytes travel as one value, cut up by the database.
+ */
+const APPEND = `
+  with sent as (
+    select * from unnest($1::text[], $2::bigint[], $3::int[], $4::text[], $5::float8[], $6::int[], $7::int[])
+      as sent(rig, fence, nth, author, at, start, length)),
+  moved as (
+    update rig set head = rig.head + wanted.rows
+      from (select rig, fence, count(*) as rows from sent group by rig, fence) as wanted
+     where rig.id = wanted.rig and rig.fence = wanted.fence
+    returning rig.id as rig, rig.fence as fence, rig.head - wanted.rows as base),
+  added as (
+    insert into rig_update (rig_id, seq, author, at, bytes)
+    select rig, base + nth, author, to_timestamp(at / 1000), substring($8::bytea from start for length)
+      from sent join moved using (rig, fence))
+  select rig, fence, base from moved`;
+
+async function append(
+  sql: Sql,
+  batch: readonly { readonly update: NewUpdate; readonly fence: Fence }[],
+): Promise<readonly (number | FencedOff)[]> {
+  const places = numbered(batch);
+  const rows = await sql.query<{ rig: string; fence: number; base: number }>(APPEND, [
+    batch.map(({ update }) => update.rig),
+    batch.map(({ fence }) => fence),
+    places.map(({ nth }) => nth),
+    batch.map(({ update }) => update.author),
+    batch.map(({ update }) => update.at.getTime()),
+    places.map(({ start }) => start),
+    batch.map(({ update }) => update.bytes.length),
+    Buffer.concat(batch.map(({ update }) => update.bytes)),
+  ]);
+  const bases = new Map(rows.map(({ rig, fence, base }) => [keyOf(rig, Number(fence)), Number(base)]));
+  return batch.map(({ update, fence }, at) => {
+    const base = bases.get(keyOf(update.rig, fence));
+    return base === undefined ? new FencedOff(update.rig) : base + present(places[at], `no place ${at}`).nth;
+  });
+}
+
+const keyOf = (rig: string, fence: Fence): string => `${fence} ${rig}`;
+
+/** For each update its number within its rig, 1-based, and where its bytes start in the whole, 1-based as SQL counts. */
+function numbered(batch: readonly { readonly update: NewUpdate; readonly fence: Fence }[]) {
+  const counts = new Map<string, number>();
+  let start = 1;
+  return batch.map(({ update, fence }) => {
+    const key = keyOf(update.rig, fence);
+    const nth = (counts.get(key) ?? 0) + 1;
+    counts.set(key, nth);
+    const place = { nth, start };
+    start += update.bytes.length;
+    return place;
+  });
+}

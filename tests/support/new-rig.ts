@@ -1,0 +1,14 @@
+import { randomId } from '#base/random-id.ts';
+import type { Sql } from '#server/db/sql.ts';
+
+/** Writes the rows of an empty rig of a crew of its own into a migrated store and answers the id of the rig. */
+export async function newRigIn(sql: Sql): Promise<string> {
+  const [crew, rig] = [randomId(), randomId()];
+  await sql.query('insert into crew (id, name) values ($1, $2)', [crew, 'Testers']);
+  await sql.query(`insert into rig (id, crew_id, name, kind) values ($1, $2, $3, 'show')`, [
+    rig,
+    crew,
+    'Rig under test',
+  ]);
+  return rig;
+}
