@@ -1,4 +1,4 @@
-import type * as Y from 'yjs';
+import * as Y from 'yjs';
 import type { PlanName } from '#engine/model/edit.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import { seenCells } from '../edit/seen-cells.ts';
@@ -25,10 +25,16 @@ export interface Step {
 export function captureStep(maps: RigMaps, transaction: Y.Transaction, name: PlanName, at: number): Step {
   const entries = MAP_NAMES.flatMap((part) =>
     keyChanges(transaction, maps[part]).map(({ key, before, after }): Entry => {
-      return { part, key, before: heldBy(before), after: heldBy(after) };
+      return { part, key, before: plainHeldBy(before), after: plainHeldBy(after) };
     }),
   );
   return { name, at, entries };
+}
+
+/** A shared type that somebody hid under a key cannot be put back, and nobody reads it: it counts as no entry. */
+function plainHeldBy(item: Y.Item | undefined): unknown {
+  const held = heldBy(item);
+  return held instanceof Y.AbstractType || held instanceof Y.Doc ? undefined : held;
 }
 
 /** Names a key of a part, or a row, in one word. */
