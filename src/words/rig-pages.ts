@@ -1,9 +1,7 @@
 export const RIG_MENU_WORDS = {
   rig: 'Rig',
   name: 'Pages of this rig',
-  sheet: 'Sheet',
-  listsIn: 'Lists in',
-  sheetsOut: 'Sheets out',
+  pages: { sheet: 'Sheet', 'lists-in': 'Lists in', 'sheets-out': 'Sheets out' },
 } as const;
 
 /** `show rig at Millrace Playhouse · Saltwind Touring`. */

@@ -1,5 +1,8 @@
 import { CrewPage } from '#ui/panels/crew/crew-page.tsx';
 
+// Made for each request and not kept: the address carries an id, and anybody could fill the disk with made-up ones.
+export const dynamic = 'force-dynamic';
+
 export default function Page() {
   return <CrewPage />;
 }

@@ -1,8 +1,7 @@
-import Link from 'next/link';
+import { StayLink } from './stay-link.tsx';
 
 export interface MenuWord {
   readonly label: string;
-  /** Where it leads; a word without one is where we are not yet able to go, and is left out by the caller. */
   readonly href: string;
 }
 
@@ -21,13 +20,13 @@ export function MenuLine({ name, words, current }: MenuLineProps) {
       <ul className="flex flex-wrap gap-x-5 gap-y-1 text-large">
         {words.map(({ label, href }) => (
           <li key={href}>
-            <Link
+            <StayLink
               href={href}
               aria-current={href === current ? 'page' : undefined}
               className="inline-flex min-h-control items-center border-b-2 border-transparent text-soft hover:text-ink aria-[current=page]:border-ink aria-[current=page]:font-semibold aria-[current=page]:text-ink"
             >
               {label}
-            </Link>
+            </StayLink>
           </li>
         ))}
       </ul>

@@ -9,15 +9,23 @@ export interface PageFrameProps {
   /** What stands in the banner: the name of the page, its menu, who is signed in. */
   readonly banner: ReactNode;
   readonly children: ReactNode;
-  /** `reading` keeps lines short; `full` gives the whole width and lays `children` out in a column of the window's height. */
-  readonly width?: 'reading' | 'full';
+  /**
+   * `reading` keeps lines short, `wide` takes the width for tables, and `full` takes it without a margin and lays
+   * `children` out in a column of the window's height.
+   */
+  readonly width?: keyof typeof WIDTHS;
 }
+
+const WIDTHS = {
+  reading: 'mx-auto w-full max-w-4xl px-4 py-6 sm:px-5',
+  wide: 'w-full px-4 py-5 sm:px-5',
+  full: 'flex min-h-0 flex-col',
+} as const;
 
 /** A page with its landmarks: a link past the banner, the banner, and the main part. */
 export function PageFrame({ title, banner, children, width = 'reading' }: PageFrameProps) {
-  const full = width === 'full';
   return (
-    <div className={full ? 'flex h-dvh flex-col' : 'flex min-h-dvh flex-col'}>
+    <div className={width === 'full' ? 'flex h-dvh flex-col' : 'flex min-h-dvh flex-col'}>
       <PageTitle title={title} />
       <a
         href="#main"
@@ -26,14 +34,7 @@ export function PageFrame({ title, banner, children, width = 'reading' }: PageFr
         {KIT_WORDS.skip}
       </a>
       <header className="border-b border-rule-strong px-4 pt-3 pb-2 sm:px-5">{banner}</header>
-      <main
-        id="main"
-        tabIndex={-1}
-        className={joinClasses(
-          'flex-1 outline-none',
-          full ? 'flex min-h-0 flex-col' : 'mx-auto w-full max-w-4xl px-4 py-6 sm:px-5',
-        )}
-      >
+      <main id="main" tabIndex={-1} className={joinClasses('flex-1 outline-none', WIDTHS[width])}>
         {children}
       </main>
     </div>

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 /** The pages that open without a network; `_shell` stands for any rig. */
-const PAGES = ['/', '/offline', '/rigs/_shell', '/rigs/_shell/lists-in', '/rigs/_shell/sheets-out'];
+const PAGES = ['/', '/offline', '/rigs/_shell'];
 const PUBLIC_FILES = ['/theme.js', '/icon.svg', '/manifest.webmanifest'];
 
 buildServiceWorker(process.cwd());

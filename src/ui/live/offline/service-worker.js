@@ -13,7 +13,9 @@ self.addEventListener('install', (event) => {
 async function fill() {
   const cache = await caches.open(CACHE);
   await cache.addAll(BUILD.files);
-  await cache.addAll(BUILD.pages.map((page) => new Request(page, { cache: 'reload' })));
+  // Asked for as a browser asks for pages, so that each comes with the policy of what may run in it.
+  const asPage = { cache: 'reload', headers: { accept: 'text/html' } };
+  await cache.addAll(BUILD.pages.map((page) => new Request(page, asPage)));
 }
 
 // A newer worker waits until no page of the older build is open, so no page loses assets that it still has to load.
@@ -49,7 +51,7 @@ async function answerPage(request, path) {
 
 /** Any rig opens from one page: it reads which rig from its address. Other pages need the network, and one page says so. */
 async function keptPage(path) {
-  const shell = path === '/' ? '/' : path.replace(/^\/rigs\/[^/]+/, '/rigs/_shell');
+  const shell = /^\/rigs\/[^/]+/.test(path) ? '/rigs/_shell' : path;
   const cache = await caches.open(CACHE);
   const found = await cache.match(shell, { ignoreVary: true });
   if (found) return { opens: true, response: found };

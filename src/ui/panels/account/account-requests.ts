@@ -1,22 +1,22 @@
-import { ACCOUNT_BROKEN, ACCOUNT_REFUSALS } from '#words/account.ts';
 import { UNREACHABLE } from '#words/screens.ts';
 import type { Said } from '../../kit/message.tsx';
 
 /** Asks the account service; undefined when it did as asked, else what to tell the person. */
-export async function askAccounts(path: string, body: Readonly<Record<string, string>>): Promise<Said | undefined> {
-  const response = await postJson(`/api/auth/${path}`, body);
-  if (response === undefined) return UNREACHABLE;
-  if (response.ok) return undefined;
-  if (response.status === 429) return ACCOUNT_REFUSALS.TOO_MANY_REQUESTS;
-  if (response.status >= 500) return ACCOUNT_BROKEN;
-  return ACCOUNT_REFUSALS[await codeOf(response)] ?? ACCOUNT_BROKEN;
+export function askAccounts(path: string, body: Readonly<Record<string, string>>): Promise<Said | undefined> {
+  return ask(`/api/auth/${path}`, body);
 }
 
 /** Opens the demo as one of its people; undefined when it did, else what to tell the person. */
-export async function enterDemo(as: 'designer' | 'technician'): Promise<Said | undefined> {
-  const response = await postJson('/api/demo/enter', { as });
+export function enterDemo(as: 'designer' | 'technician'): Promise<Said | undefined> {
+  return ask('/api/demo/enter', { as });
+}
+
+async function ask(path: string, body: unknown): Promise<Said | undefined> {
+  const response = await postJson(path, body);
   if (response === undefined) return UNREACHABLE;
-  return response.ok ? undefined : ACCOUNT_BROKEN;
+  if (response.ok) return undefined;
+  const sentence = await sentenceOf(response);
+  return sentence === undefined ? UNREACHABLE : { what: sentence };
 }
 
 /** The answer, or undefined when there is none. */
@@ -33,7 +33,9 @@ async function postJson(path: string, body: unknown): Promise<Response | undefin
   }
 }
 
-async function codeOf(response: Response): Promise<string> {
+/** The server's own sentence; undefined when something on the way answered in its place. */
+async function sentenceOf(response: Response): Promise<string | undefined> {
   const body: unknown = await response.json().catch(() => null);
-  return typeof body === 'object' && body !== null && 'code' in body && typeof body.code === 'string' ? body.code : '';
+  const message = typeof body === 'object' && body !== null && 'message' in body ? body.message : undefined;
+  return typeof message === 'string' ? message : undefined;
 }

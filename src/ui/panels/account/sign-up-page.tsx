@@ -27,12 +27,12 @@ export function SignUpPage() {
         <TextField label={words.email} type="email" autoComplete="username" required value={email} onText={setEmail} />
         <TextField
           label={words.password}
-          hint={words.passwordHint}
+          hint={words.passwordHint(CAPS.leastPasswordLength)}
           type="password"
           autoComplete="new-password"
           required
-          minLength={8}
-          maxLength={128}
+          minLength={CAPS.leastPasswordLength}
+          maxLength={CAPS.passwordLength}
           value={password}
           onText={setPassword}
         />

@@ -1,5 +1,3 @@
-'use client';
-
 import { useState } from 'react';
 import { SHEETS_OUT_WORDS } from '#words/rig-pages.ts';
 import { saidOf } from '../../kit/data/unreachable.ts';
@@ -9,14 +7,12 @@ import { PageFrame } from '../../kit/page-frame.tsx';
 import { LINK_CLASSES } from '../../kit/text-link.tsx';
 import { Part } from '../part.tsx';
 import { RigBanner } from '../rig/rig-banner.tsx';
-import { useRigId } from '../rig/use-rig-id.ts';
 import { SignedIn } from '../signed-in.tsx';
 
 const SHEETS = ['patch', 'channels', 'universes', 'findings'] as const;
 
 /** The sheets of a rig, as downloads and by address. */
-export function SheetsOutPage() {
-  const rigId = useRigId();
+export function SheetsOutPage({ rigId }: { readonly rigId: string }) {
   const rig = useRig(rigId);
   return (
     <PageFrame

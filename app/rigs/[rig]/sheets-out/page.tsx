@@ -1,5 +1,0 @@
-import { RigPage } from '#ui/panels/rig/rig-page.tsx';
-
-export default function Page() {
-  return <RigPage page="sheets-out" />;
-}

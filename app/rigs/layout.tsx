@@ -1,8 +1,0 @@
-import type { ReactNode } from 'react';
-
-// Made for each request and not kept: the address carries an id, and anybody could fill the disk with made-up ones.
-export const dynamic = 'force-dynamic';
-
-export default function Layout({ children }: { readonly children: ReactNode }) {
-  return children;
-}

@@ -1,0 +1,42 @@
+import { useQuery } from '@tanstack/react-query';
+import { useMemo, useState } from 'react';
+import type { Grid } from '#engine/list/grid.ts';
+import type { Layout } from '#engine/list/layout.ts';
+import type { Meaning } from '#engine/list/meaning.ts';
+import { guessLayout, layoutWithHeading, withMeaning } from '#exchange/csv/guess-layout.ts';
+import { mappingKey, readRemembered } from '#exchange/csv/mapping-memory.ts';
+import { useTRPC } from '../../kit/data/trpc.tsx';
+
+/** How a list is read, and the ways to say otherwise. */
+export interface LayoutChoice {
+  readonly layout: Layout;
+  readonly setHeadingRow: (row: number | null) => void;
+  readonly setMeaning: (column: number, meaning: Meaning) => void;
+  readonly setBlankPosition: (blank: Layout['blankPosition']) => void;
+}
+
+/** The guess, bettered by what the crew said of such a list before, and by the person now. */
+export function useLayout(grid: Grid, crewId: string | undefined): LayoutChoice {
+  const trpc = useTRPC();
+  const [changed, setChanged] = useState<Layout>();
+  const guess = useMemo(() => guessLayout(grid), [grid]);
+  const key = mappingKey(guess);
+  const recalled = useQuery(
+    trpc.listMappings.recall.queryOptions(
+      { crewId: crewId ?? '', key: key ?? '' },
+      // Asked once for a list: columns that change by themselves under a person's hands would be worse than a guess.
+      { enabled: crewId !== undefined && key !== null, staleTime: Number.POSITIVE_INFINITY },
+    ),
+  ).data;
+  const recalledLayout = useMemo(
+    () => (recalled ? guessLayout(grid, readRemembered(recalled.mapping)) : guess),
+    [grid, recalled, guess],
+  );
+  const layout = changed ?? recalledLayout;
+  return {
+    layout,
+    setHeadingRow: (row) => setChanged(layoutWithHeading(grid, row)),
+    setMeaning: (column, meaning) => setChanged(withMeaning(layout, column, meaning)),
+    setBlankPosition: (blankPosition) => setChanged({ ...layout, blankPosition }),
+  };
+}
