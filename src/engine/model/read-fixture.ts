@@ -12,37 +12,46 @@ export const LAST_CHANNEL = 999_999;
  */
 export function readFixture(id: FixtureId, cells: Cells): Fixture {
   const unreadable: UnreadableCell[] = [];
-  const refuse = (field: Field, value: CellValue) => {
-    if (value !== null && value !== '') unreadable.push(Object.freeze({ field, value }));
-    return null;
-  };
-  const text = (field: Field) => {
-    const value = cells[field] ?? '';
-    return typeof value === 'number' ? String(value) : value;
-  };
-  const number = (field: Field, fits: (value: number) => boolean) => {
-    const value = cells[field] ?? null;
-    return typeof value === 'number' && fits(value) ? value : refuse(field, value);
-  };
-  const channel = number('channel', (value) => Number.isInteger(value) && value >= 1 && value <= LAST_CHANNEL);
-  const addresses = ADDRESS_FIELDS.map((field) => number(field, isAbsolute) as Absolute | null);
-  while (addresses.length > 0 && addresses[addresses.length - 1] === null) addresses.pop();
-  const order = number('order', Number.isFinite) ?? 0;
+  const channel = readNumber(cells, 'channel', isChannel, unreadable);
+  const addresses = readAddresses(cells, unreadable);
+  const order = readNumber(cells, 'order', Number.isFinite, unreadable) ?? 0;
   return Object.freeze({
     id,
     order,
     channel,
-    position: text('position'),
-    unit: text('unit'),
-    type: text('type'),
-    mode: text('mode'),
-    addresses: Object.freeze(addresses),
-    purpose: text('purpose'),
-    colour: text('colour'),
-    circuit: text('circuit'),
-    notes: text('notes'),
-    unreadable: Object.freeze(unreadable),
+    position: readText(cells.position),
+    unit: readText(cells.unit),
+    type: readText(cells.type),
+    mode: readText(cells.mode),
+    addresses,
+    purpose: readText(cells.purpose),
+    colour: readText(cells.colour),
+    circuit: readText(cells.circuit),
+    notes: readText(cells.notes),
+    unreadable: unreadable.length === 0 ? NONE : Object.freeze(unreadable),
   });
+}
+
+// One empty list for all rows: tens of thousands of them are read at a time.
+const NONE: readonly never[] = Object.freeze([]);
+
+const isChannel = (value: number) => Number.isInteger(value) && value >= 1 && value <= LAST_CHANNEL;
+
+const readText = (value: CellValue | undefined) => (typeof value === 'number' ? String(value) : (value ?? ''));
+
+function readNumber(cells: Cells, field: Field, fits: (value: number) => boolean, unreadable: UnreadableCell[]) {
+  const value = cells[field] ?? null;
+  if (typeof value === 'number' && fits(value)) return value;
+  if (value !== null && value !== '') unreadable.push(Object.freeze({ field, value }));
+  return null;
+}
+
+function readAddresses(cells: Cells, unreadable: UnreadableCell[]): readonly (Absolute | null)[] {
+  const addresses: (Absolute | null)[] = [];
+  for (const field of ADDRESS_FIELDS)
+    addresses.push(readNumber(cells, field, isAbsolute, unreadable) as Absolute | null);
+  while (addresses.length > 0 && addresses[addresses.length - 1] === null) addresses.pop();
+  return addresses.length === 0 ? NONE : Object.freeze(addresses);
 }
 
 /** What one cell of a fixture holds, as stored: the inverse of `readFixture`. */
