@@ -1,6 +1,6 @@
 import { initTRPC } from '@trpc/server';
 import { ZodError } from 'zod';
-import { API_SENTENCES } from '#words/api.ts';
+import { HTTP_SENTENCES } from '#words/http.ts';
 import type { ApiContext } from './context.ts';
 import { Refused } from './refused.ts';
 
@@ -18,8 +18,9 @@ export const trpc = initTRPC.context<ApiContext>().create({
 });
 
 function sentenceOf(code: string, message: string, cause: unknown): string {
-  if (code === 'INTERNAL_SERVER_ERROR') return API_SENTENCES.broken;
+  if (code === 'INTERNAL_SERVER_ERROR') return HTTP_SENTENCES.broken;
+  if (cause instanceof SyntaxError) return HTTP_SENTENCES.notJson;
   if (!(cause instanceof ZodError)) return message;
   const [issue] = cause.issues;
-  return issue ? API_SENTENCES.unreadableInput(issue.path.join('.'), issue.message) : message;
+  return issue ? HTTP_SENTENCES.unreadable(issue.path.join('.'), issue.message) : message;
 }

@@ -4,6 +4,7 @@ import { CAPS } from '#wire/caps.ts';
 import type { Refusal } from '#wire/refusal.ts';
 import type { RigKind, RigSummary } from '#wire/rigs.ts';
 import { rigSummaries } from './rig-summaries.ts';
+import { storeNewRig } from './store-new-rig.ts';
 import type { TaskContext } from './task-context.ts';
 
 interface NewRig {
@@ -16,14 +17,15 @@ interface NewRig {
 
 /** A new, empty rig of a crew, at one of the crew's own venues or at none. */
 export async function createRig(
-  { store, makeId }: TaskContext,
+  { store, clock, makeId }: TaskContext,
   { userId, crewId, venueId, name, kind }: NewRig,
 ): Promise<Result<RigSummary, Refusal>> {
   if (venueId !== null && !(await store.prisma.venue.findFirst({ where: { id: venueId, crewId } })))
     return refuse('no-such-venue');
   if ((await store.prisma.rig.count({ where: { crewId, removedAt: null } })) >= CAPS.rigsPerCrew)
     return refuse('too-many');
-  const { id } = await store.prisma.rig.create({ data: { id: makeId(), crewId, venueId, name, kind } });
+  const id = makeId();
+  await storeNewRig(store, { id, crewId, venueId, name, kind, userId, at: new Date(clock.now()) });
   const [summary] = await rigSummaries(store, { userId, rigId: id });
   return ok(present(summary, `rig ${id} was made for ${userId}, who is not in crew ${crewId}`));
 }

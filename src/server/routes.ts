@@ -1,0 +1,29 @@
+import type { Config } from './config/read-config.ts';
+import type { Route } from './http/api-request.ts';
+import { createAttempts } from './http/attempts.ts';
+import { authRoutes } from './http/routes/auth.ts';
+import { demoRoute } from './http/routes/demo.ts';
+import { healthRoute } from './http/routes/health.ts';
+import { trpcRoutes } from './http/routes/trpc.ts';
+import type { SyncService } from './sync/sync-service.ts';
+import type { TaskContext } from './tasks/task-context.ts';
+
+export interface RoutesOptions {
+  readonly tasks: TaskContext;
+  readonly sync: SyncService;
+  readonly version: string;
+  readonly config: Pick<Config, 'demo' | 'attemptsPerMinute'>;
+  readonly report: (what: string, error: Error) => void;
+}
+
+/** Every address below /api. The table in tests/prove/walls.ts has a row for each. */
+export function createRoutes({ tasks, version, config, report }: RoutesOptions): readonly Route[] {
+  const { store, clock, revoke } = tasks;
+  const { demo, attemptsPerMinute } = config;
+  return [
+    healthRoute({ store, version }),
+    ...authRoutes({ revoke }),
+    ...trpcRoutes({ tasks, demo, report }),
+    demoRoute({ demo, attempts: createAttempts(attemptsPerMinute, clock) }),
+  ];
+}

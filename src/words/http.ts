@@ -1,0 +1,16 @@
+/** What the server says to a request that no procedure ever saw. */
+export const HTTP_SENTENCES = {
+  noSuchDoor: 'There is nothing at this address. Check the address.',
+  wrongMethod: (allowed: string) => `This address takes ${allowed} only.`,
+  foreignOrigin:
+    'This request came from a page of another site, or from a program that does not say where it comes from. Nothing was done. Open Rigledger itself and try again.',
+  notJson: 'This request could not be read: its body has to be JSON. Nothing was done.',
+  tooLarge: (bytes: number) => `This request is larger than ${bytes} bytes. Nothing was done. Send less at once.`,
+  tooSlow: 'This request took too long to arrive. Nothing was done. Try again on a better connection.',
+  tooManyCalls: (calls: number) => `This request asks for more than ${calls} things at once. Ask in several requests.`,
+  unreadable: (field: string, why: string) => (field === '' ? why : `${field}: ${why}`),
+  broken:
+    'Something broke on the server; nothing was changed. Try again. If it happens again, look into the log of the server.',
+  socketOnly: 'This address takes sockets only. Open the rig in Rigledger.',
+  noSuchSheet: 'There is no such sheet. Sheets are patch, channels, universes and findings.',
+} as const;
