@@ -1,0 +1,55 @@
+import { claimsOf } from '#engine/address/claim.ts';
+import { ADDRESS_FIELDS, type Field } from '#engine/model/field.ts';
+import type { Finding, Severity, SlotRun } from '#engine/model/finding.ts';
+import type { RowView } from '../live/row-views.ts';
+import type { ColumnId } from '../live/rows/column.ts';
+
+/** The gravest finding that speaks of each cell of a row. */
+export type FieldMarks = Partial<Readonly<Record<ColumnId, Severity>>>;
+
+const WEIGHT: Readonly<Record<Severity, number>> = { blocker: 3, caution: 2, note: 1 };
+const NO_MARKS: FieldMarks = Object.freeze({});
+
+/** Which cells of a row its findings speak of, each with the gravest of them. */
+export function fieldMarks(row: RowView): FieldMarks {
+  if (row.findings.length === 0) return NO_MARKS;
+  const marks: Partial<Record<Field, Severity>> = {};
+  for (const finding of row.findings) {
+    for (const field of fieldsOf(row, finding)) {
+      const known = marks[field];
+      if (known === undefined || WEIGHT[finding.severity] > WEIGHT[known]) marks[field] = finding.severity;
+    }
+  }
+  return marks as FieldMarks;
+}
+
+function fieldsOf(row: RowView, finding: Finding): readonly Field[] {
+  switch (finding.rule) {
+    case 'slots-claimed-twice':
+    case 'acting-as-one':
+      return addressesIn(row, finding.run);
+    case 'past-the-end':
+      return [ADDRESS_FIELDS[finding.part - 1] ?? 'address'];
+    case 'unpatched':
+      return [ADDRESS_FIELDS[(finding.part ?? 1) - 1] ?? 'address'];
+    case 'unknown-type':
+      return ['type'];
+    case 'unknown-mode':
+      return ['mode'];
+    case 'same-place':
+      return ['unit'];
+    case 'channel-on-unlike':
+    case 'channel-shared':
+      return ['channel'];
+    case 'unreadable':
+      return [finding.cell.field];
+  }
+}
+
+/** The address cells whose slots meet a run. */
+function addressesIn({ fixture, mode }: RowView, run: SlotRun): readonly Field[] {
+  return claimsOf(fixture, mode).flatMap((claim) => {
+    const meets = claim.universe === run.universe && claim.first <= run.last && run.first <= claim.last;
+    return meets ? (ADDRESS_FIELDS[claim.part - 1] ?? []) : [];
+  });
+}

@@ -1,0 +1,324 @@
+import { formatCell } from '#engine/model/cell-text.ts';
+import type { PlanName } from '#engine/model/edit.ts';
+import type { CellValue, Field, PersonField } from '#engine/model/field.ts';
+import { PLAN_NAMES } from './plans.ts';
+
+/** What heads each column, and what a screen reader and a list of columns call it. */
+export const COLUMN_WORDS: Readonly<
+  Record<PersonField | 'footprint', { readonly head: string; readonly name: string }>
+> = {
+  channel: { head: 'Ch', name: 'Channel' },
+  position: { head: 'Position', name: 'Position' },
+  unit: { head: 'Unit', name: 'Unit' },
+  type: { head: 'Type', name: 'Type' },
+  mode: { head: 'Mode', name: 'Mode' },
+  address: { head: 'Address', name: 'Address' },
+  address2: { head: 'Address 2', name: 'Address of break 2' },
+  address3: { head: 'Address 3', name: 'Address of break 3' },
+  address4: { head: 'Address 4', name: 'Address of break 4' },
+  footprint: { head: 'Fp', name: 'Footprint' },
+  purpose: { head: 'Purpose', name: 'Purpose' },
+  colour: { head: 'Colour', name: 'Colour' },
+  circuit: { head: 'Circuit', name: 'Circuit' },
+  notes: { head: 'Notes', name: 'Notes' },
+};
+
+export const count = (n: number, one: string, many = `${one}s`): string =>
+  `${n.toLocaleString('en')} ${n === 1 ? one : many}`;
+
+export const GROUPING_WORDS = {
+  label: 'Group by',
+  position: 'position',
+  universe: 'universe',
+  none: 'nothing',
+} as const;
+
+export const SHEET_WORDS = {
+  /** Name of the grid for a screen reader. */
+  grid: 'Patch sheet',
+  margin: 'Margin',
+  marginName: 'Findings',
+  noPosition: 'No position',
+  notPatched: 'Not patched',
+  universe: (n: number) => `Universe ${n}`,
+  groupSum: (units: number, slots: number) => `${count(units, 'unit')} · ${count(slots, 'slot')}`,
+  unreadable: 'cannot be read',
+  more: (n: number) => `${n} more`,
+  here: (name: string) => `${name} is in this cell`,
+  suggestions: 'Suggestions',
+  sort: (column: string) => `Sort by ${column}`,
+  readOnly: 'You are a reader here: look at everything, change nothing. A lead of the crew can make you an editor.',
+  find: 'Find a unit, channel or address',
+  findNext: 'next',
+  found: (at: number, of: number) => (of === 0 ? 'nothing found' : `${at} of ${of}`),
+  tally: 'Findings',
+  noFindings: 'no findings',
+  tools: 'Tools of the sheet',
+  addRow: 'Add a row',
+  duplicate: 'Duplicate',
+  remove: 'Remove',
+  series: 'Series',
+  fillDown: 'Fill down',
+  undo: 'Undo',
+  redo: 'Redo',
+  filter: 'Filter',
+  columns: 'Columns',
+  keys: 'Keys',
+  findings: 'Findings',
+  types: 'Types',
+  positions: 'Positions',
+  universes: 'Universes',
+  notes: 'Notes',
+  close: 'Close',
+  apply: 'Apply',
+  leave: 'Leave it',
+  cancel: 'Cancel',
+  save: 'Save',
+  reader: 'read only',
+} as const;
+
+export const FILTER_WORDS = {
+  title: 'Filter',
+  label: 'Show rows that hold',
+  column: 'In',
+  any: 'any column',
+  flagged: 'Only rows with findings',
+  clear: 'Show every row',
+  shown: (rows: number, all: number) => `${count(rows, 'row')} of ${all.toLocaleString('en')}`,
+} as const;
+
+export const COLUMNS_WORDS = {
+  title: 'Columns',
+  about:
+    'Kept on this device, for you alone. In the heads of the sheet: arrows go from head to head, Ctrl and an arrow moves a column, Shift and an arrow sizes it.',
+  up: (name: string) => `Move ${name} to the left`,
+  down: (name: string) => `Move ${name} to the right`,
+  narrower: (name: string) => `Make ${name} narrower`,
+  wider: (name: string) => `Make ${name} wider`,
+  reset: 'As they were at first',
+} as const;
+
+export const EMPTY_WORDS = {
+  title: 'This sheet is empty.',
+  filtered: 'No row passes the filter.',
+  start: 'Begin in one of three ways:',
+  type: 'Type the first row',
+  paste: 'Paste rows from a spreadsheet: copy them there, click here, and press Ctrl and V.',
+  list: 'Take a whole list in from a file',
+  reader: 'Nothing has been written here yet. An editor of the crew has to begin.',
+  arriving: 'The rig is on its way …',
+} as const;
+
+/** The keys, in groups, as the list of keys shows them. */
+export const KEY_WORDS: readonly {
+  readonly title: string;
+  readonly keys: readonly (readonly [keys: string, does: string])[];
+}[] = [
+  {
+    title: 'Go',
+    keys: [
+      ['Arrows', 'one cell on'],
+      ['Ctrl and an arrow', 'to the edge of the sheet'],
+      ['Home, End', 'first and last cell of the row'],
+      ['Ctrl+Home, Ctrl+End', 'first and last cell of the sheet'],
+      ['Page up, Page down', 'one window up or down'],
+      ['Tab, Shift+Tab', 'next and previous cell'],
+      ['Esc, then Tab', 'out of the sheet'],
+      ['Ctrl+F', 'to the find field'],
+      ['F8, Shift+F8', 'next and previous finding'],
+      ['F6', 'to the ribbon and back'],
+    ],
+  },
+  {
+    title: 'Write',
+    keys: [
+      ['Any letter or digit', 'writes over the cell'],
+      ['Enter or F2', 'opens the cell'],
+      ['Enter, Tab', 'closes it and goes down, or on'],
+      ['Ctrl+Enter', 'writes into every selected cell'],
+      ['Esc', 'leaves the cell as it was'],
+      ['Delete', 'empties the selected cells'],
+    ],
+  },
+  {
+    title: 'Select and copy',
+    keys: [
+      ['Shift and a key that goes', 'stretches the selection'],
+      ['Ctrl+A', 'selects everything'],
+      ['Ctrl+C, Ctrl+X, Ctrl+V', 'to and from any spreadsheet'],
+      ['Ctrl+D', 'fills the first row down'],
+      ['Ctrl+Shift+D', 'fills a series, after a look at it'],
+    ],
+  },
+  {
+    title: 'Rows and steps',
+    keys: [
+      ['Alt+Enter', 'new row below'],
+      ['Alt+Shift+Enter', 'duplicates the selected rows'],
+      ['Ctrl+Delete', 'removes the selected rows'],
+      ['Ctrl+Z', 'takes back my last step'],
+      ['Ctrl+Shift+Z or Ctrl+Y', 'does it again'],
+      ['? or F1', 'this list'],
+    ],
+  },
+];
+
+export const RIBBON_WORDS = {
+  name: 'Ribbon of the universe',
+  universe: 'Universe',
+  free: (slots: number) => `${slots} free`,
+  /** What a block says to a screen reader. */
+  block: (unit: string, first: number, last: number) => `${unit}, slots ${first} to ${last}`,
+  clash: 'clash',
+  asks: (unit: string, first: string, last: number | null) =>
+    last === null ? `${unit} is at ${first}.` : `${unit} asks for ${first}–${last}.`,
+  notPatched: (unit: string) => `${unit} has no address.`,
+  modeUnknown: (unit: string) => `How many slots ${unit} takes is not known: set its type and mode.`,
+  room: (slots: number) => `Free room of ${count(slots, 'slot')}:`,
+  noRoom: (slots: number) => `No free room of ${count(slots, 'slot')} in a row.`,
+  take: (unit: string, address: string) => `Place ${unit} at ${address}`,
+  nothing: 'Select a unit to see its universe.',
+  earlier: 'previous universe',
+  later: 'next universe',
+} as const;
+
+export const PREVIEW_WORDS = {
+  title: (plan: PlanName) => PLAN_NAMES[plan],
+  changes: (n: number) => `It changes ${count(n, 'cell')}:`,
+  added: (n: number) => `It adds ${count(n, 'row')}.`,
+  removed: (n: number) => `It removes ${count(n, 'row')}.`,
+  nothing: 'It changes nothing any more.',
+  cleared: (n: number) => `Clears ${count(n, 'finding')}`,
+  raised: (n: number) => `Raises ${count(n, 'finding')}`,
+  same: 'Findings stay as they are.',
+  unit: 'Unit',
+  cell: 'Cell',
+  from: 'From',
+  to: 'To',
+  empty: 'empty',
+  more: (n: number) => `and ${n} more`,
+} as const;
+
+export const FINDINGS_WORDS = {
+  title: 'Findings',
+  none: 'The checks find nothing. That is no promise that the rig is right: they see the record, not the units.',
+  go: (unit: string) => `Go to ${unit}`,
+  only: (n: number) => `The first ${n} of them; clear some to see the rest.`,
+  hidden: 'Its row is hidden by the filter.',
+} as const;
+
+export const LOST_WORDS = {
+  /** `Tomas set LX 1 · 5 address to 2:101 at the same time. Yours was 2:133.` */
+  told: (who: string | undefined, cell: string, theirs: string, mine: string) =>
+    `${who ?? 'Somebody'} set ${cell} to ${theirs} at the same time. Yours was ${mine}.`,
+  putBack: 'Put mine back',
+  dismiss: 'Leave theirs',
+  empty: 'nothing',
+} as const;
+
+export const cellName = (unit: string, field: Field): string =>
+  `${unit} ${(field === 'order' ? 'place in the sheet' : COLUMN_WORDS[field].name).toLowerCase()}`;
+
+/** A cell's value within a sentence. */
+export const valueWords = (field: Field, value: CellValue): string =>
+  value === null ? LOST_WORDS.empty : formatCell(field, value);
+
+export const NOTICE_WORDS = {
+  undone: (plan: PlanName) => `Taken back: ${PLAN_NAMES[plan].toLowerCase()}.`,
+  redone: (plan: PlanName) => `Done again: ${PLAN_NAMES[plan].toLowerCase()}.`,
+  nothingToUndo: 'There is no step of yours to take back.',
+  nothingToRedo: 'There is no step of yours to do again.',
+  noFinding: 'There is no such finding.',
+  leftOut: (cells: number) =>
+    `${count(cells, 'pasted cell')} had no place here: past the last column, or on the footprint, which follows from type and mode. Paste further to the left.`,
+  cutShort: 'The pasted text was too long; its last rows were left out. Take it in as a list instead.',
+  tooManyRows: (rows: number, limit: number) =>
+    `${rows.toLocaleString('en')} new rows at once are too many; nothing was pasted. Paste at most ${limit.toLocaleString('en')}, or take them in as a list.`,
+  notFound: (text: string) => `Nothing found for “${text}”.`,
+  rowGone: (text: string) =>
+    text === ''
+      ? 'The row you were in was removed by somebody else.'
+      : `The row you were typing in was removed by somebody else. You had typed “${text}”.`,
+  readOnly: 'Nothing was changed: you are a reader here. Ask a lead of the crew to make you an editor.',
+  notARig: 'Nothing was changed: the rig has not arrived yet. Wait a moment and try again.',
+  newerFormat: 'Nothing was changed: a newer version of this program wrote this rig. Reload the page.',
+  tooManyEdits: (edits: number, limit: number) =>
+    `Nothing was changed: ${edits.toLocaleString('en')} cells at once are too many. Do at most ${limit.toLocaleString('en')} at a time.`,
+  malformed: (problem: string) =>
+    `Nothing was changed: one of the values cannot be kept (${problem}). Shorten it, or leave out what is not text.`,
+  dismiss: 'Dismiss',
+} as const;
+
+export const TYPES_WORDS = {
+  title: 'Types in use',
+  about:
+    'What each mode of a type takes: slots of each break, with a space or + between them. Clearing a line does not touch the units that use it.',
+  type: 'Type',
+  mode: 'Mode',
+  slots: 'Slots',
+  used: 'Units',
+  add: 'Add a mode',
+  remove: (type: string, mode: string) => `Remove ${type}, ${mode}`,
+  removeWord: 'remove',
+  unknown: 'Used by units, but not described here:',
+  describe: (type: string, mode: string) => `Say how many slots ${mode === '' ? type : `${type}, ${mode}`} takes`,
+  describeWord: 'say its slots',
+  badSlots: 'Slots are one to four whole numbers from 0 to 512, at least one above 0: 27, or 1+1.',
+  noName: 'A type needs a name.',
+  none: 'No type is described yet. Add the modes that the units are set to; then slots, clashes and free room can be told.',
+} as const;
+
+export const POSITIONS_WORDS = {
+  title: 'Positions',
+  about:
+    'The order in which positions stand in the sheet and on paper. Positions that are only typed in a row come after them.',
+  name: 'Position',
+  units: 'Units',
+  up: (name: string) => `Move ${name} up`,
+  down: (name: string) => `Move ${name} down`,
+  remove: (name: string) => `Take ${name} out of the order`,
+  removeWord: 'take out',
+  addWord: 'put in order',
+  add: (name: string) => `Put ${name} into the order`,
+  none: 'No position is in order yet.',
+  unlisted: 'Typed in rows only:',
+} as const;
+
+export const UNIVERSES_WORDS = {
+  title: 'Universes',
+  summary: (used: number, free: number, unpatched: number) =>
+    `${count(used, 'universe')} in use · ${count(free, 'slot')} free in them · ${count(unpatched, 'fixture')} unpatched`,
+  none: 'No unit has an address yet.',
+  label: (universe: number) => `Label of universe ${universe}`,
+  labelHint: 'what it feeds',
+  go: (unit: string, address: string) => `${unit} at ${address}`,
+} as const;
+
+export const NOTES_WORDS = {
+  title: 'Notes of the rig',
+  about: 'For everybody who opens this rig.',
+  note: (n: number) => `Note ${n}`,
+  add: 'Add a note',
+  remove: (n: number) => `Remove note ${n}`,
+  removeWord: 'remove',
+  none: 'No note yet.',
+} as const;
+
+export const PHONE_WORDS = {
+  unit: 'Unit',
+  channel: 'channel',
+  universe: 'universe',
+  address: 'address',
+  mode: 'mode',
+  notPatched: 'not patched',
+  edit: 'Edit',
+  open: (unit: string) => `Open ${unit}`,
+  previous: 'Previous',
+  next: 'Next',
+  back: 'Back to the list',
+  place: (n: number, of: number) => `${n} of ${of}`,
+} as const;
+
+export const PEOPLE_WORDS = {
+  here: 'Here now',
+} as const;
