@@ -1,4 +1,5 @@
 import { assert, present } from '#base/assert.ts';
+import type { Clock } from '#base/clock.ts';
 import { type Fence, FencedOff, type NewUpdate, type UpdateLog } from './update-log.ts';
 
 /** Who has updates appended: one open rig. Told of its updates in the order it handed them in. */
@@ -29,6 +30,7 @@ interface Entry<Tag> {
 
 export interface GroupCommitOptions {
   readonly log: UpdateLog;
+  readonly clock: Clock;
   /** Bytes that may wait. */
   readonly queueBytes: number;
   readonly onStatement?: (rows: number) => void;
@@ -37,6 +39,11 @@ export interface GroupCommitOptions {
 /** Rows and bytes of one statement. */
 const BATCH_ROWS = 1000;
 const BATCH_BYTES = 8 * 1024 * 1024;
+/**
+ * A statement that takes so long counts as failed, so that one dead connection to the store does not hold up every rig. Should it still
+ * commit, it does so before the rig is taken over anew, or is fenced off.
+ */
+const PATIENCE_MS = 30_000;
 
 export function createGroupCommit<Tag>(options: GroupCommitOptions): GroupCommit<Tag> {
   let queue: Entry<Tag>[] = [];
@@ -85,7 +92,7 @@ export function createGroupCommit<Tag>(options: GroupCommitOptions): GroupCommit
     while (queue.length > 0) {
       const batch = take();
       options.onStatement?.(batch.length);
-      const answers = await append(options.log, batch);
+      const answers = await append(options, batch);
       if (answers instanceof Error)
         for (const appender of new Set(batch.map((entry) => entry.appender))) giveUp(appender, 'store', answers);
       else deliver(batch, answers);
@@ -111,15 +118,23 @@ export function createGroupCommit<Tag>(options: GroupCommitOptions): GroupCommit
   };
 }
 
-async function append<Tag>(
-  log: UpdateLog,
+function append<Tag>(
+  { log, clock }: GroupCommitOptions,
   batch: readonly Entry<Tag>[],
 ): Promise<readonly (number | FencedOff)[] | Error> {
-  try {
-    return await log.append(batch.map(({ update, appender }) => ({ update, fence: appender.fence })));
-  } catch (error) {
-    return asError(error);
-  }
+  return new Promise((resolve) => {
+    const give = clock.after(PATIENCE_MS, () => resolve(new Error(`the store took over ${PATIENCE_MS / 1000} s`)));
+    log.append(batch.map(({ update, appender }) => ({ update, fence: appender.fence }))).then(
+      (answers) => {
+        give();
+        resolve(answers);
+      },
+      (error) => {
+        give();
+        resolve(asError(error));
+      },
+    );
+  });
 }
 
 const asError = (thrown: unknown): Error => (thrown instanceof Error ? thrown : new Error(String(thrown)));

@@ -56,6 +56,7 @@ export class Hub {
   constructor(private readonly options: HubOptions) {
     this.commit = createGroupCommit<Submitted>({
       log: options.log,
+      clock: options.clock,
       queueBytes: CAPS.syncAppendQueue,
       onStatement: (rows) => {
         options.probe('appending');
