@@ -70,17 +70,15 @@ export interface ListRemark {
 export type RemarkCode =
   /** The cell could not be read as its column's meaning; it stays in the fixture as typed. */
   | 'unreadable'
-  /** The cell could not be read, and the fixture has no cell to keep it: it is kept in the notes. */
+  /** The cell could not be read or has no cell of its own in a fixture: it is kept in the notes. */
   | 'kept-in-notes'
-  /** The cell is beyond any heading and is not taken in. */
-  | 'beyond-headings'
-  /** The cell is not taken in: its column's meaning has no place on a line of this kind. */
+  /** The cell is not taken in: the line, or the fixture, has no place for it. */
   | 'not-taken'
-  /** Longer than a cell may be. */
+  /** Longer than a cell may be: not taken in. */
   | 'too-long'
-  /** One line became several fixtures. */
+  /** One line became several fixtures; `text` is how many. */
   | 'expanded'
-  /** The number of units and the quantity disagree: the units count. */
+  /** The numbers a line counts up and its quantity disagree: the units, else the channels, count. */
   | 'quantity-differs'
   /** Units after the first have no number, since this one cannot be counted on. */
   | 'unit-not-counted'
@@ -90,13 +88,17 @@ export type RemarkCode =
   | 'address-shared'
   /** Only the first unit has an address: without a footprint the next cannot be told. */
   | 'address-not-counted'
+  /** A unit that does not fit behind the others starts the next universe; `text` is its address. */
+  | 'next-universe'
+  /** A range of slots that is not as long as the units of the line: its first slot counts. */
+  | 'range-differs'
   /** A footprint that differs from the same type and mode elsewhere: a mode of its own was made. */
   | 'mode-split'
   /** Written `3.12` among addresses of three digits: slot 120. */
   | 'zero-restored'
   /** The universe column and the address disagree: the address counts. */
   | 'universe-differs'
-  /** A slot without a universe. */
+  /** A slot without a universe: it stays in the fixture as typed. */
   | 'no-universe'
   /** The footprint was read from the words of the mode or type. */
   | 'footprint-from-words';

@@ -91,8 +91,11 @@ function mayJoin(
   return together.length === 2 && together.filter((heading) => MAKERS.has(heading)).length === 1;
 }
 
-/** Beside a universe, a column of plain numbers up to 512 is the slot. */
+/** Beside a universe, a column of plain numbers up to 512 is the slot; without one, a slot column is the whole address. */
 function nameSlots(meanings: (Meaning | undefined)[], facts: readonly ColumnFacts[]): void {
   const address = meanings.indexOf('address');
-  if (address >= 0 && meanings.includes('universe') && (facts[address]?.slots ?? 0) > 0.5) meanings[address] = 'slot';
+  const slot = meanings.indexOf('slot');
+  const universe = meanings.includes('universe');
+  if (address >= 0 && slot < 0 && universe && (facts[address]?.slots ?? 0) > 0.5) meanings[address] = 'slot';
+  if (slot >= 0 && address < 0 && !universe) meanings[slot] = 'address';
 }

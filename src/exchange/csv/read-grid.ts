@@ -30,6 +30,6 @@ function declaredDelimiter(text: string): Delimiter | undefined {
 
 function tidyRow(row: GridRow): GridRow {
   let length = row.cells.length;
-  while (length > 0 && (row.cells[length - 1] as string).trim() === '') length -= 1;
+  while (length > 0 && row.cells[length - 1] === '') length -= 1;
   return { line: row.line, cells: row.cells.slice(0, length).map(unguardText) };
 }

@@ -1,0 +1,49 @@
+import type { GridRow } from '#engine/list/grid.ts';
+import type { ListMode, ListPosition } from '#engine/list/read-list.ts';
+import { LAST_UNIVERSE } from '#engine/model/address.ts';
+import { RECORD_MARKS } from '#engine/sheet/patch-format.ts';
+import { readFootprint, readWhole } from './read-number.ts';
+
+/** What the foot of a patch sheet of ours says of the rig besides its fixtures. Filled by `readRecord`. */
+export interface OwnRecords {
+  readonly modes: ListMode[];
+  readonly positions: ListPosition[];
+  readonly universes: { readonly universe: number; readonly label: string }[];
+  readonly notes: { readonly text: string; readonly order: number }[];
+}
+
+/** Reads one line of the foot into `records`. `bad` for a record that does not say what its kind should. */
+export function readRecord(row: GridRow, records: OwnRecords): 'record' | 'foot' | 'bad' {
+  const [mark, first = '', second = '', third = ''] = row.cells;
+  switch (mark) {
+    case RECORD_MARKS.mode: {
+      const footprints = readFootprint(third);
+      return footprints === undefined ? 'bad' : keep(records.modes, { type: first, mode: second, footprints });
+    }
+    case RECORD_MARKS.position: {
+      const order = readOrder(second);
+      return order === undefined || first === '' ? 'bad' : keep(records.positions, { name: first, order });
+    }
+    case RECORD_MARKS.universe: {
+      const universe = readWhole(first);
+      if (universe === undefined || universe < 1 || universe > LAST_UNIVERSE || second === '') return 'bad';
+      return keep(records.universes, { universe, label: second });
+    }
+    case RECORD_MARKS.note: {
+      const order = readOrder(second);
+      return order === undefined ? 'bad' : keep(records.notes, { text: first, order });
+    }
+    default:
+      return 'foot';
+  }
+}
+
+function keep<T>(list: T[], entry: T): 'record' {
+  list.push(entry);
+  return 'record';
+}
+
+function readOrder(text: string): number | undefined {
+  const order = Number(text);
+  return text.trim() !== '' && Number.isFinite(order) ? order : undefined;
+}
