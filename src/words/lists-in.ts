@@ -56,15 +56,21 @@ export const LISTS_IN_WORDS = {
   becomes: 'Becomes',
   nothingHere: 'No such lines.',
   leftOut: 'Left out.',
-  counts: (fixtures: number, positions: number, types: number, unread: number) =>
+  counts: (taken: {
+    readonly positions: number;
+    readonly types: number;
+    readonly unread: number;
+    readonly leftOut: number;
+  }) =>
     [
-      counted(fixtures, 'fixture'),
-      counted(positions, 'position'),
-      counted(types, 'type'),
-      unread === 0 ? 'every line read' : `${counted(unread, 'line')} not read`,
+      counted(taken.positions, 'position'),
+      counted(taken.types, 'type'),
+      taken.unread === 0 ? 'every line read' : `${counted(taken.unread, 'line')} not read`,
+      ...(taken.leftOut === 0 ? [] : [`${counted(taken.leftOut, 'line')} left out`]),
     ].join(' · '),
   alreadyThere: (count: number) =>
     `The rig has ${counted(count, 'fixture')} already. These come in beside them; nothing of the rig is replaced.`,
+  leaveOutKnown: (lines: number) => `Leave out ${counted(lines, 'line')} whose position, unit and channel the rig has`,
   bringIn: (fixtures: number) => `Bring in ${counted(fixtures, 'fixture')}`,
   undoAbout: 'One edit: undo on the sheet takes the whole list back.',
   nothingToBringIn: 'There is no fixture to bring in. Check which line holds the headings and what the columns mean.',

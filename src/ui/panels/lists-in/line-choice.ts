@@ -1,4 +1,5 @@
 import type { FixtureList, ListLine } from '#engine/list/read-list.ts';
+import { foldName } from '#engine/model/ids.ts';
 
 export const SHOWS = ['all', 'remarked', 'unread'] as const;
 
@@ -11,20 +12,35 @@ export function shownLines(list: FixtureList, show: Show): readonly ListLine[] {
   return list.lines.filter((line) => line.kind === 'unread' || (show === 'remarked' && line.remarks.length > 0));
 }
 
-/** The list without the lines a person leaves out, by their number in the source. Only lines of fixtures can be. */
-export function withoutLines(list: FixtureList, leftOut: ReadonlySet<number>): FixtureList {
-  if (leftOut.size === 0) return list;
-  const lines = list.lines.filter((line) => line.kind !== 'fixtures' || !leftOut.has(line.line));
-  return { ...list, lines, fixtures: countFixtures(lines) };
+/** How much of a list comes in. Positions and types are counted by the fixtures that name them. */
+export interface Taken {
+  readonly fixtures: number;
+  readonly positions: number;
+  readonly types: number;
+  /** Lines that became nothing, whether or not others are left out. */
+  readonly unread: number;
+  readonly leftOut: number;
 }
 
-/** How many types, whatever their modes, the fixtures of the list are of. */
-export function countTypes(list: FixtureList): number {
-  return new Set(list.lines.flatMap(fixturesOf).map((cells) => cells.type ?? '')).size;
+/** Counts a list without the lines left out, given by their number in the source. */
+export function countTaken(list: FixtureList, leftOut: ReadonlySet<number>): Taken {
+  const positions = new Set<string>();
+  const types = new Set<string>();
+  const counts = { fixtures: 0, unread: 0, leftOut: 0 };
+  for (const line of list.lines) {
+    if (line.kind === 'unread') counts.unread += 1;
+    if (line.kind !== 'fixtures') continue;
+    if (leftOut.has(line.line)) {
+      counts.leftOut += 1;
+      continue;
+    }
+    counts.fixtures += line.fixtures.length;
+    for (const { position, type } of line.fixtures) {
+      positions.add(foldName(String(position ?? '')));
+      types.add(foldName(String(type ?? '')));
+    }
+  }
+  positions.delete('');
+  types.delete('');
+  return { ...counts, positions: positions.size, types: types.size };
 }
-
-export const countUnread = (list: FixtureList) => list.lines.filter((line) => line.kind === 'unread').length;
-
-const fixturesOf = (line: ListLine) => (line.kind === 'fixtures' ? line.fixtures : []);
-
-const countFixtures = (lines: readonly ListLine[]) => lines.reduce((sum, line) => sum + fixturesOf(line).length, 0);

@@ -3,13 +3,12 @@ import { readList } from '#exchange/csv/read-list.ts';
 import { LISTS_IN_WORDS, sayGridCaution, sayHowRead, TEXT_CAUTIONS } from '#words/lists-in.ts';
 import { Button } from '../../kit/button.tsx';
 import { Message } from '../../kit/message.tsx';
-import { Select } from '../../kit/select.tsx';
 import { Part } from '../part.tsx';
+import { useRigNow } from '../rig/open-rig.ts';
 import { BringIn } from './bring-in.tsx';
 import { ColumnsTable } from './columns-table.tsx';
 import { HeadingChoice } from './heading-choice.tsx';
-import { SHOWS, type Show, shownLines, withoutLines } from './line-choice.ts';
-import { LinesTable } from './lines-table.tsx';
+import { LinesPart } from './lines-part.tsx';
 import type { OpenedList } from './opened-list.ts';
 import { useLayout } from './use-layout.ts';
 
@@ -27,15 +26,9 @@ export function ListPreview({ opened, rigId, crewId, onAnother }: ListPreviewPro
   const choice = useLayout(grid, crewId);
   // Reading some thousand lines takes a moment: a choice shows at once, what becomes of it right after.
   const layout = useDeferredValue(choice.layout);
-  const list = useMemo(() => readList(grid, layout), [grid, layout]);
-  const [show, setShow] = useState<Show>('all');
+  const rig = useDeferredValue(useRigNow());
+  const list = useMemo(() => readList(grid, layout, rig), [grid, layout, rig]);
   const [leftOut, setLeftOut] = useState<ReadonlySet<number>>(new Set());
-  const taken = useMemo(() => withoutLines(list, leftOut), [list, leftOut]);
-  const lines = useMemo(() => shownLines(list, show), [list, show]);
-  const shows = useMemo(
-    () => SHOWS.map((each) => ({ value: each, label: LISTS_IN_WORDS.shows[each](shownLines(list, each).length) })),
-    [list],
-  );
   return (
     <div className="flex flex-col gap-6">
       <div className="flex flex-wrap items-center gap-x-4 gap-y-2">
@@ -52,20 +45,8 @@ export function ListPreview({ opened, rigId, crewId, onAnother }: ListPreviewPro
         <ColumnsTable grid={grid} layout={choice.layout} list={list} onMeaning={choice.setMeaning} />
       </Part>
       <Part title={LISTS_IN_WORDS.lines} about={LISTS_IN_WORDS.linesAbout}>
-        <BringIn list={taken} layout={layout} rigId={rigId} crewId={crewId} />
-        <div className="max-w-80 py-2">
-          <Select label={LISTS_IN_WORDS.show} choices={shows} value={show} onChoose={setShow} />
-        </div>
-        {lines.length === 0 ? (
-          <p className="text-soft">{LISTS_IN_WORDS.nothingHere}</p>
-        ) : (
-          <LinesTable
-            lines={lines}
-            leftOut={leftOut}
-            onLeaveOut={(line) => setLeftOut((before) => new Set(before).add(line))}
-            onTake={(line) => setLeftOut((before) => new Set([...before].filter((each) => each !== line)))}
-          />
-        )}
+        <BringIn list={list} leftOut={leftOut} layout={layout} rigId={rigId} crewId={crewId} />
+        <LinesPart list={list} rig={rig} leftOut={leftOut} onLeftOut={setLeftOut} />
       </Part>
     </div>
   );
