@@ -21,9 +21,9 @@ export interface Layout {
   readonly blankPosition: 'blank' | 'as-above';
 }
 
-/** What a crew said of a list with these headings, to be offered the next time. Plain JSON. */
-export interface RememberedMapping {
+/** What a crew said of a list with these headings, to be offered the next time. Plain JSON (a type, so that it counts as such). */
+export type RememberedMapping = {
   readonly key: string;
-  readonly meanings: readonly Meaning[];
+  readonly meanings: Meaning[];
   readonly blankPosition: Layout['blankPosition'];
-}
+};

@@ -8,8 +8,8 @@ import { fixtureId, foldName, modeId, noteId, positionId } from '#engine/model/i
 import type { Rig } from '#engine/model/rig.ts';
 
 /**
- * The plan that takes a list into a rig: one undoable step. `order` is where the first row goes; the others follow by 1.
- * A sheet of ours keeps the order it says when the rig has no rows yet. `exclude` holds source lines to be left out.
+ * The plan that takes a list into a rig: one undoable step. `order` is where the first row goes, the others follow by 1; a
+ * sheet of ours keeps the order it says when the rig has no rows yet. `exclude` holds source lines to be left out.
  * Positions, modes, labels and notes that the rig has already stay as they are.
  */
 export function importPlan(
@@ -86,7 +86,7 @@ function positionEdits(rig: Rig, list: FixtureList, needed: PositionNeeded): rea
     ({ name }) => needed(positionId(name)) && !getRow(rig.positions, positionId(name)),
   );
   return fresh.map(({ name, order }, index): Edit => {
-    const placed = rig.positions.size === 0 && order !== null ? order : last + 1 + index;
+    const placed = rig.positions.size === 0 && order !== null ? order : Math.floor(last) + 1 + index;
     return { kind: 'set-position', name, order: placed };
   });
 }
