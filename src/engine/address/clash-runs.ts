@@ -1,6 +1,6 @@
 import { SLOTS } from '../model/address.ts';
 import type { Unit } from './unit.ts';
-import { firstOf, hasClash, lastOf, type UniverseClaims } from './universe-claims.ts';
+import { firstOf, hasClash, inOrder, lastOf, partOf, type UniverseClaims } from './universe-claims.ts';
 
 /** A slot that more units than this claim is crowded: see [CH4]. It bounds what can be said of any universe. */
 export const CROWD = 64;
@@ -9,7 +9,7 @@ export const CROWD = 64;
 export interface ClashRun {
   readonly first: number;
   readonly last: number;
-  readonly units: ReadonlySet<Unit>;
+  readonly units: readonly Unit[];
 }
 
 const NO_RUNS: readonly ClashRun[] = Object.freeze([]);
@@ -19,7 +19,41 @@ const NO_RUNS: readonly ClashRun[] = Object.freeze([]);
  * share a unit make one run, which names everyone in it. [CH4]
  */
 export function clashRuns(claims: UniverseClaims): readonly ClashRun[] {
-  return hasClash(claims) ? new Sweep(claims).runs : NO_RUNS;
+  return hasClash(claims) ? runsIn(inOrder(claims)) : NO_RUNS;
+}
+
+/** Cuts a universe where nothing spans the cut, and looks closely only at pieces of two claims or more. */
+function runsIn({ spans, units }: UniverseClaims): readonly ClashRun[] {
+  const runs: ClashRun[] = [];
+  // A unit may end with one break and go on with the next: only where every unit has one claim do neighbours part.
+  const apart = spans.every((span) => partOf(span) === 1) ? 0 : 1;
+  let from = 0;
+  while (from < spans.length) {
+    const to = endOfPiece(spans, from, apart);
+    if (to - from === 2 && apart === 0) runs.push(pairRun(spans, units, from));
+    else if (to - from > 1) runs.push(...sweep(spans.slice(from, to), units.slice(from, to)));
+    from = to;
+  }
+  return runs;
+}
+
+function endOfPiece(spans: readonly number[], from: number, apart: number): number {
+  let reached = lastOf(spans[from] as number);
+  let to = from + 1;
+  for (; to < spans.length && firstOf(spans[to] as number) <= reached + apart; to++) {
+    reached = Math.max(reached, lastOf(spans[to] as number));
+  }
+  return to;
+}
+
+function pairRun(spans: readonly number[], units: readonly Unit[], at: number): ClashRun {
+  const last = Math.min(lastOf(spans[at] as number), lastOf(spans[at + 1] as number));
+  const both = [units[at] as Unit, units[at + 1] as Unit];
+  return { first: firstOf(spans[at + 1] as number) + 1, last: last + 1, units: both };
+}
+
+function sweep(spans: readonly number[], units: readonly Unit[]): readonly ClashRun[] {
+  return new Sweep(spans, units).runs.map(({ first, last, units: set }) => ({ first, last, units: [...set] }));
 }
 
 interface OpenRun {
@@ -44,10 +78,10 @@ class Sweep {
   /** How many of the active claimed the slot before as well. */
   #stayed = 0;
 
-  constructor(claims: UniverseClaims) {
-    this.#units = claims.units;
-    const starts = eventsOf(claims, firstOf);
-    const ends = eventsOf(claims, lastOf);
+  constructor(spans: readonly number[], units: readonly Unit[]) {
+    this.#units = units;
+    const starts = eventsOf(spans, firstOf);
+    const ends = eventsOf(spans, lastOf);
     let start = 0;
     let end = 0;
     while (end < ends.length) {
@@ -111,8 +145,8 @@ class Sweep {
 }
 
 /** The claims by one of their ends: slot and place in the list packed into one number each, ascending. */
-function eventsOf(claims: UniverseClaims, slotOfSpan: (span: number) => number): Int32Array {
-  const events = new Int32Array(claims.spans.length);
-  for (let i = 0; i < events.length; i++) events[i] = (slotOfSpan(claims.spans[i] as number) << INDEX_BITS) | i;
+function eventsOf(spans: readonly number[], slotOfSpan: (span: number) => number): Int32Array {
+  const events = new Int32Array(spans.length);
+  for (let i = 0; i < events.length; i++) events[i] = (slotOfSpan(spans[i] as number) << INDEX_BITS) | i;
   return events.sort();
 }

@@ -6,7 +6,7 @@ import { EMPTY_RIG, type Mode, type Rig } from '../model/rig.ts';
 import { claimsOf } from './claim.ts';
 import { type Occupancy, occupancyFrom, type Seat } from './occupancy.ts';
 import { sameAddresses, typeKeyOf, type Unit } from './unit.ts';
-import { addClaim, dropClaim, firstOf, lastOf, partOf, type UniverseClaims } from './universe-claims.ts';
+import { addClaim, dropClaim, firstOf, lastOf, noClaims, partOf, type UniverseClaims } from './universe-claims.ts';
 
 /** Who sits where in a rig, kept up to date edit by edit. A step costs what it changes, not what the rig holds. */
 export interface OccupancyIndex {
@@ -191,7 +191,7 @@ export class RigIndex implements OccupancyIndex {
   #claimsIn(universe: number): UniverseClaims {
     const known = this.#claims.get(universe);
     if (known !== undefined) return known;
-    const claims = { universe, spans: [], units: [] };
+    const claims = noClaims(universe);
     this.#claims.set(universe, claims);
     this.#used = undefined;
     return claims;

@@ -2,60 +2,82 @@ import type { Claim } from './claim.ts';
 import type { Unit } from './unit.ts';
 
 /**
- * Everything that is claimed in one universe, packed: `spans[i]` holds the first and last slot (0-based, 9 bits each) and
- * the break of what `units[i]` claims. In no order; changed in place by the index that owns it.
+ * Everything that is claimed in one universe, packed: `spans[i]` holds first slot, last slot (both 0-based) and break of
+ * what `units[i]` claims, so that spans compare as numbers by first slot. Changed in place by the index that owns it, and
+ * put in order when a question is asked: see `inOrder`.
  */
 export interface UniverseClaims {
   readonly universe: number;
-  readonly spans: number[];
-  readonly units: Unit[];
+  spans: number[];
+  units: Unit[];
+  ordered: boolean;
 }
 
-export const firstOf = (span: number) => span & 511;
-export const lastOf = (span: number) => (span >>> 9) & 511;
+export const firstOf = (span: number) => span >>> 12;
+export const lastOf = (span: number) => (span >>> 3) & 511;
 /** The break, 1-based. */
-export const partOf = (span: number) => span >>> 18;
+export const partOf = (span: number) => span & 7;
+
+export function noClaims(universe: number): UniverseClaims {
+  return { universe, spans: [], units: [], ordered: true };
+}
 
 export function addClaim(claims: UniverseClaims, unit: Unit, claim: Claim): void {
-  claims.spans.push((claim.first - 1) | ((claim.last - 1) << 9) | (claim.part << 18));
+  const { spans } = claims;
+  const span = ((claim.first - 1) << 12) | ((claim.last - 1) << 3) | claim.part;
+  if (spans.length > 0 && span < (spans[spans.length - 1] as number)) claims.ordered = false;
+  spans.push(span);
   claims.units.push(unit);
 }
 
 /** Takes out one claim of `unit`; which one does not matter to a caller that takes out all of them. */
-export function dropClaim(claims: UniverseClaims, unit: Unit): void {
-  const at = claims.units.lastIndexOf(unit);
-  if (at < 0) throw new Error(`universe ${claims.universe} holds no claim of ${unit.fixture.id}`);
-  const lastSpan = claims.spans.pop() as number;
-  const lastUnit = claims.units.pop() as Unit;
-  if (at === claims.units.length) return;
-  claims.spans[at] = lastSpan;
-  claims.units[at] = lastUnit;
+export function dropClaim({ universe, spans, units }: UniverseClaims, unit: Unit): void {
+  const at = units.lastIndexOf(unit);
+  if (at < 0) throw new Error(`universe ${universe} holds no claim of ${unit.fixture.id}`);
+  units.splice(at, 1);
+  spans.splice(at, 1);
 }
 
-const WORDS = 16;
-const bits = new Int32Array(WORDS);
-
-/** Whether any slot is claimed twice: one bit per slot, and the first bit found set already answers. */
+/** Whether any slot is claimed twice: in the order of first slots, one starts before the one before it has ended. */
 export function hasClash(claims: UniverseClaims): boolean {
-  const { spans } = claims;
-  if (spans.length < 2) return false;
-  bits.fill(0);
+  const { spans } = inOrder(claims);
+  let reached = -1;
   for (let i = 0; i < spans.length; i++) {
     const span = spans[i] as number;
-    const first = span & 511;
-    const last = (span >>> 9) & 511;
-    const end = last >>> 5;
-    let word = first >>> 5;
-    let mask = -1 << (first & 31);
-    while (word < end) {
-      if (((bits[word] as number) & mask) !== 0) return true;
-      bits[word] = (bits[word] as number) | mask;
-      mask = -1;
-      word += 1;
-    }
-    mask &= -1 >>> (31 - (last & 31));
-    if (((bits[end] as number) & mask) !== 0) return true;
-    bits[end] = (bits[end] as number) | mask;
+    if (span >>> 12 <= reached) return true;
+    reached = (span >>> 3) & 511;
   }
   return false;
+}
+
+const FEW = 64;
+
+/** The same claims, by first slot. After one edit all but one are in order already. */
+export function inOrder(claims: UniverseClaims): UniverseClaims {
+  if (claims.ordered) return claims;
+  if (claims.spans.length <= FEW) sortFew(claims);
+  else sortMany(claims);
+  claims.ordered = true;
+  return claims;
+}
+
+function sortFew({ spans, units }: UniverseClaims): void {
+  for (let i = 1; i < spans.length; i++) {
+    const span = spans[i] as number;
+    const unit = units[i] as Unit;
+    let at = i;
+    for (; at > 0 && (spans[at - 1] as number) > span; at--) {
+      spans[at] = spans[at - 1] as number;
+      units[at] = units[at - 1] as Unit;
+    }
+    spans[at] = span;
+    units[at] = unit;
+  }
+}
+
+function sortMany(claims: UniverseClaims): void {
+  const { spans, units } = claims;
+  const order = Uint32Array.from(spans.keys()).sort((a, b) => (spans[a] as number) - (spans[b] as number));
+  claims.spans = Array.from(order, (at) => spans[at] as number);
+  claims.units = Array.from(order, (at) => units[at] as Unit);
 }

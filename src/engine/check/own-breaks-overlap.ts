@@ -11,8 +11,7 @@ export function ownBreaksOverlap(unit: Unit, found: Finding[]): void {
   let reached: Claim | undefined;
   let run: { universe: Claim['universe']; first: Slot; last: Slot } | undefined;
   const report = () => {
-    if (run !== undefined)
-      found.push(makeFinding({ rule: 'slots-claimed-twice', run: Object.freeze(run) }, [unit.fixture.id]));
+    if (run !== undefined) found.push(makeFinding({ rule: 'slots-claimed-twice', run }, [unit.fixture.id]));
     run = undefined;
   };
   for (const claim of claims) {

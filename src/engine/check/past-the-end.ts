@@ -7,7 +7,6 @@ import { makeFinding } from './make-finding.ts';
 export function pastTheEnd(unit: Unit, found: Finding[]): void {
   for (const { over, part, universe, first, last } of claimsOf(unit.fixture, unit.mode)) {
     if (over === 0) continue;
-    const run = Object.freeze({ universe, first, last });
-    found.push(makeFinding({ rule: 'past-the-end', run, part, over }, [unit.fixture.id]));
+    found.push(makeFinding({ rule: 'past-the-end', run: { universe, first, last }, part, over }, [unit.fixture.id]));
   }
 }

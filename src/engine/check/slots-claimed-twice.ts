@@ -17,20 +17,15 @@ export function slotsClaimedTwice(claims: UniverseClaims | undefined): readonly 
 }
 
 function judge(universe: Universe, { first, last, units }: ClashRun): Finding {
-  const run = Object.freeze({ universe, first: first as Slot, last: last as Slot });
+  const run = { universe, first: first as Slot, last: last as Slot };
   const rule = allActAsOne(units) ? 'acting-as-one' : 'slots-claimed-twice';
-  return makeFinding({ rule, run }, idsOf(units));
+  return makeFinding(
+    { rule, run },
+    units.map((unit) => unit.fixture.id),
+  );
 }
 
-function allActAsOne(units: ReadonlySet<Unit>): boolean {
-  let one: Unit | undefined;
-  for (const unit of units) {
-    if (one !== undefined && !actAsOne(one, unit)) return false;
-    one = unit;
-  }
-  return true;
-}
-
-function* idsOf(units: Iterable<Unit>) {
-  for (const unit of units) yield unit.fixture.id;
+function allActAsOne(units: readonly Unit[]): boolean {
+  const one = units[0] as Unit;
+  return units.every((unit) => actAsOne(one, unit));
 }
