@@ -1,6 +1,6 @@
 export const ACCOUNT_WORDS = {
   title: 'Account',
-  light: 'Light',
+  light: 'Day or dark',
   signedInAs: (name: string, email: string) => `${name}, ${email}`,
   signOut: 'Sign out',
   signingOut: 'Signing out …',

@@ -1,4 +1,7 @@
+import { ROLE_WORDS } from './screens.ts';
+
 export const CREW_WORDS = {
+  roles: `A lead ${ROLE_WORDS.lead.may}; an editor ${ROLE_WORDS.editor.may}; a reader ${ROLE_WORDS.reader.may}.`,
   members: 'Members',
   name: 'Name',
   email: 'E-mail',
@@ -37,6 +40,7 @@ export const INVITE_WORDS = {
   make: 'Make an invitation link',
   role: 'What they will be',
   submit: 'Make the link',
+  ready: 'The link is ready',
   link: 'Invitation link',
   linkHint: (until: string) => `Send it to one person. It is shown only now, and ends on ${until}.`,
   copy: 'Copy the link',

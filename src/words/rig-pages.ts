@@ -22,7 +22,7 @@ export const SHEETS_OUT_WORDS = {
   bom: 'Mark the files as UTF-8 with a byte order mark',
   bomHint: 'Some spreadsheets need it to show letters such as ü and é.',
   download: (sheet: string) => `Take out the ${sheet.toLowerCase()}`,
-  address: 'Address for scripts and other programs, with your sign-in:',
+  address: 'The address beside each sheet is for scripts and other programs, with your sign-in.',
   unsaved: 'Edits that are on this device only are not in the files yet.',
   caution:
     'Figures are planning aids. Local codes, the manufacturer’s instructions and licensed or competent people have the last word.',

@@ -29,7 +29,7 @@ export const KIT_WORDS = {
 } as const;
 
 export const THEME_WORDS = {
-  label: 'Light',
+  label: 'Day or dark',
   hint: 'Holds on this device.',
   names: { device: 'As the device', day: 'Day', dark: 'Dark auditorium' },
 } as const;

@@ -17,7 +17,7 @@ export interface PageFrameProps {
 }
 
 const WIDTHS = {
-  reading: 'mx-auto w-full max-w-4xl px-4 py-6 sm:px-5',
+  reading: 'w-full max-w-4xl px-4 py-6 sm:px-5',
   wide: 'w-full px-4 py-5 sm:px-5',
   full: 'flex min-h-0 flex-col',
 } as const;

@@ -6,6 +6,8 @@ export interface Column<Row> {
   readonly cell: (row: Row) => ReactNode;
   /** Numbers stand at the right, with figures of one width. */
   readonly numeric?: boolean;
+  /** Left out on a phone, where the row's name says it or it can be done without. */
+  readonly wideOnly?: boolean;
 }
 
 export interface TableProps<Row> {
@@ -27,7 +29,7 @@ export function Table<Row>({ caption, columns, rows, keyOf, rowName }: TableProp
         <thead>
           <tr className="border-b border-rule-strong text-soft">
             {columns.map((column) => (
-              <th key={column.key} scope="col" className={`h-row px-2 font-normal ${alignOf(column)}`}>
+              <th key={column.key} scope="col" className={`h-row px-2 font-normal ${looksOf(column)}`}>
                 {column.heading}
               </th>
             ))}
@@ -37,7 +39,7 @@ export function Table<Row>({ caption, columns, rows, keyOf, rowName }: TableProp
           {rows.map((row) => (
             <tr key={keyOf(row)} className="border-b border-rule">
               {columns.map((column) => {
-                const classes = `h-row px-2 py-0.5 font-normal ${alignOf(column)}`;
+                const classes = `h-row px-2 py-0.5 font-normal ${looksOf(column)}`;
                 return column.key === rowName ? (
                   <th key={column.key} scope="row" className={classes}>
                     {column.cell(row)}
@@ -56,4 +58,5 @@ export function Table<Row>({ caption, columns, rows, keyOf, rowName }: TableProp
   );
 }
 
-const alignOf = <Row,>(column: Column<Row>) => (column.numeric ? 'text-right tabular-nums' : 'text-left');
+const looksOf = <Row,>(column: Column<Row>) =>
+  `${column.numeric ? 'text-right tabular-nums' : 'text-left'} ${column.wideOnly ? 'max-sm:hidden' : ''}`;

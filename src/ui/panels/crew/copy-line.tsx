@@ -23,22 +23,24 @@ export function CopyLine({ label, hint, text }: CopyLineProps) {
     setSaid(document.execCommand('copy') ? INVITE_WORDS.copied : INVITE_WORDS.copyByHand);
   };
   return (
-    <FieldFrame id={id} label={label} hint={hint}>
-      <input
-        id={id}
-        ref={ref}
-        className={`${CONTROL_CLASSES} font-mono`}
-        aria-describedby={describedBy({ id, hint })}
-        readOnly
-        value={text}
-        onFocus={(event) => event.currentTarget.select()}
-      />
+    <>
+      <FieldFrame id={id} label={label} hint={hint}>
+        <input
+          id={id}
+          ref={ref}
+          className={`${CONTROL_CLASSES} font-mono`}
+          aria-describedby={describedBy({ id, hint })}
+          readOnly
+          value={text}
+          onFocus={(event) => event.currentTarget.select()}
+        />
+      </FieldFrame>
       <div className="flex flex-wrap items-center gap-3">
         <Button look="main" onClick={copy}>
           {INVITE_WORDS.copy}
         </Button>
         <span role="status">{said}</span>
       </div>
-    </FieldFrame>
+    </>
   );
 }

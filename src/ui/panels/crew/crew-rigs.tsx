@@ -33,22 +33,24 @@ export function CrewRigs({ crew }: { readonly crew: CrewDetail }) {
               {rig.name}
             </TextLink>
             <span className="mr-auto text-soft">{RIG_KIND_WORDS[rig.kind]}</span>
-            {crew.role === 'reader' ? null : (
-              <LinkButton
-                aria-label={`${CREW_WORDS.rename} ${rig.name}`}
-                onClick={() => setAsking({ what: 'rename', rig })}
-              >
-                {CREW_WORDS.rename}
-              </LinkButton>
-            )}
-            {crew.role === 'lead' ? (
-              <LinkButton
-                aria-label={`${CREW_WORDS.remove} ${rig.name}`}
-                onClick={() => setAsking({ what: 'remove', rig })}
-              >
-                {CREW_WORDS.remove}
-              </LinkButton>
-            ) : null}
+            <span className="flex gap-4">
+              {crew.role === 'reader' ? null : (
+                <LinkButton
+                  aria-label={`${CREW_WORDS.rename} ${rig.name}`}
+                  onClick={() => setAsking({ what: 'rename', rig })}
+                >
+                  {CREW_WORDS.rename}
+                </LinkButton>
+              )}
+              {crew.role === 'lead' ? (
+                <LinkButton
+                  aria-label={`${CREW_WORDS.remove} ${rig.name}`}
+                  onClick={() => setAsking({ what: 'remove', rig })}
+                >
+                  {CREW_WORDS.remove}
+                </LinkButton>
+              ) : null}
+            </span>
           </li>
         ))}
       </ul>

@@ -25,7 +25,7 @@ export function InviteDialog({ crewId, onClose }: InviteDialogProps) {
   if (create.data) {
     return (
       <Dialog
-        title={INVITE_WORDS.link}
+        title={INVITE_WORDS.ready}
         onClose={onClose}
         answers={<Button onClick={onClose}>{KIT_WORDS.close}</Button>}
       >

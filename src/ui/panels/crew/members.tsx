@@ -12,7 +12,7 @@ import { BareSelect } from '../../kit/select.tsx';
 import { type Column, Table } from '../../kit/table.tsx';
 import { ConfirmDialog } from '../confirm-dialog.tsx';
 import { Part } from '../part.tsx';
-import { ROLE_CHOICES } from './role-choices.ts';
+import { ROLE_NAMES } from './role-choices.ts';
 
 export interface MembersProps {
   readonly crew: CrewDetail;
@@ -30,26 +30,33 @@ export function Members({ crew, me }: MembersProps) {
     {
       key: 'name',
       heading: CREW_WORDS.name,
-      cell: (member) => (member.userId === me ? `${member.name} (${CREW_WORDS.you})` : member.name),
+      cell: (member) => (
+        <>
+          {member.userId === me ? `${member.name} (${CREW_WORDS.you})` : member.name}
+          <span className="block text-small text-soft [overflow-wrap:anywhere] sm:hidden">{member.email}</span>
+        </>
+      ),
     },
-    { key: 'email', heading: CREW_WORDS.email, cell: (member) => member.email },
+    { key: 'email', heading: CREW_WORDS.email, wideOnly: true, cell: (member) => member.email },
     {
       key: 'role',
       heading: CREW_WORDS.role,
       cell: (member) =>
         lead ? (
-          <BareSelect<Role>
-            name={CREW_WORDS.roleOf(member.name)}
-            choices={ROLE_CHOICES}
-            value={member.role}
-            disabled={setRole.isPending}
-            onChoose={(role) => setRole.mutate({ crewId: crew.id, userId: member.userId, role })}
-          />
+          <div className="min-w-24">
+            <BareSelect<Role>
+              name={CREW_WORDS.roleOf(member.name)}
+              choices={ROLE_NAMES}
+              value={member.role}
+              disabled={setRole.isPending}
+              onChoose={(role) => setRole.mutate({ crewId: crew.id, userId: member.userId, role })}
+            />
+          </div>
         ) : (
           ROLE_WORDS[member.role].name
         ),
     },
-    { key: 'joined', heading: CREW_WORDS.joined, cell: (member) => sayDay(member.joinedAt) },
+    { key: 'joined', heading: CREW_WORDS.joined, wideOnly: true, cell: (member) => sayDay(member.joinedAt) },
   ];
   const removal: Column<CrewMember> = {
     key: 'remove',
@@ -70,6 +77,7 @@ export function Members({ crew, me }: MembersProps) {
         keyOf={(member) => member.userId}
         rowName="name"
       />
+      <p className="py-2 text-soft">{CREW_WORDS.roles}</p>
       {setRole.error ? <Message severity="blocker" said={saidOf(setRole.error)} /> : null}
       {removing ? <RemoveDialog crewId={crew.id} member={removing} onClose={() => setRemoving(undefined)} /> : null}
     </Part>

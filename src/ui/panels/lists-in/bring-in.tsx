@@ -12,7 +12,7 @@ import { Button } from '../../kit/button.tsx';
 import { useTRPC } from '../../kit/data/trpc.tsx';
 import { Message } from '../../kit/message.tsx';
 import { goTo } from '../../kit/stay-link.tsx';
-import { useCanEdit, useOpenRig } from '../rig/open-rig.ts';
+import { useCanEdit, useOpenRig } from '../../live/open-rig.tsx';
 import { rigPath } from '../rig/rig-address.ts';
 import { countTaken } from './line-choice.ts';
 

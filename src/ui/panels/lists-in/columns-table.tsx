@@ -43,6 +43,7 @@ export function ColumnsTable({ grid, layout, list, onMeaning }: ColumnsTableProp
     },
     {
       key: 'examples',
+      wideOnly: true,
       heading: LISTS_IN_WORDS.examples,
       cell: (row) => <span className="block max-w-64 truncate text-soft">{row.examples}</span>,
     },
@@ -50,7 +51,7 @@ export function ColumnsTable({ grid, layout, list, onMeaning }: ColumnsTableProp
       key: 'meaning',
       heading: LISTS_IN_WORDS.meaning,
       cell: (row) => (
-        <div className="min-w-44">
+        <div className="min-w-32 sm:min-w-44">
           <BareSelect<Meaning>
             name={LISTS_IN_WORDS.meaningOf(columnName(row.index))}
             choices={CHOICES}
@@ -60,7 +61,7 @@ export function ColumnsTable({ grid, layout, list, onMeaning }: ColumnsTableProp
         </div>
       ),
     },
-    { key: 'because', heading: LISTS_IN_WORDS.because, cell: (row) => REASON_WORDS[row.because] },
+    { key: 'because', wideOnly: true, heading: LISTS_IN_WORDS.because, cell: (row) => REASON_WORDS[row.because] },
     { key: 'taken', heading: LISTS_IN_WORDS.taken, cell: (row) => row.taken },
   ];
   return (

@@ -5,6 +5,7 @@ import { useRig } from '../../kit/data/use-rigs.ts';
 import { Message } from '../../kit/message.tsx';
 import { PageFrame } from '../../kit/page-frame.tsx';
 import { RigBanner } from '../rig/rig-banner.tsx';
+import { SavedHere } from '../rig/saved-here.tsx';
 import { SignedIn } from '../signed-in.tsx';
 import { ListPreview } from './list-preview.tsx';
 import type { OpenedList } from './opened-list.ts';
@@ -17,7 +18,7 @@ export function ListsInPage({ rigId }: { readonly rigId: string }) {
   return (
     <PageFrame
       title={`${LISTS_IN_WORDS.title} · ${rig.value?.name ?? ''}`}
-      banner={<RigBanner rig={rig.value} rigId={rigId} page="lists-in" />}
+      banner={<RigBanner rig={rig.value} rigId={rigId} page="lists-in" aside={<SavedHere />} />}
       width="wide"
     >
       <SignedIn>

@@ -71,7 +71,7 @@ export function TakeList({ onOpened }: TakeListProps) {
         </label>
         <textarea
           id={`${id}-text`}
-          className={`${CONTROL_CLASSES} min-h-32 py-1 font-mono`}
+          className={`${CONTROL_CLASSES} h-40 py-1 font-mono`}
           spellCheck={false}
           aria-describedby={`${id}-hint`}
           value={text}

@@ -7,6 +7,7 @@ import { PageFrame } from '../../kit/page-frame.tsx';
 import { LINK_CLASSES } from '../../kit/text-link.tsx';
 import { Part } from '../part.tsx';
 import { RigBanner } from '../rig/rig-banner.tsx';
+import { SavedHere } from '../rig/saved-here.tsx';
 import { SignedIn } from '../signed-in.tsx';
 
 const SHEETS = ['patch', 'channels', 'universes', 'findings'] as const;
@@ -17,7 +18,7 @@ export function SheetsOutPage({ rigId }: { readonly rigId: string }) {
   return (
     <PageFrame
       title={`${SHEETS_OUT_WORDS.title} · ${rig.value?.name ?? ''}`}
-      banner={<RigBanner rig={rig.value} rigId={rigId} page="sheets-out" />}
+      banner={<RigBanner rig={rig.value} rigId={rigId} page="sheets-out" aside={<SavedHere />} />}
     >
       <SignedIn>
         {() =>
@@ -33,8 +34,9 @@ function Sheets({ rigId }: { readonly rigId: string }) {
   const words = SHEETS_OUT_WORDS;
   return (
     <div className="flex flex-col gap-6">
-      <p>{words.about}</p>
-      <p>{words.unsaved}</p>
+      <p className="max-w-prose">
+        {words.about} {words.unsaved} {words.address}
+      </p>
       <div>
         <label className="inline-flex min-h-control items-center gap-2 font-medium">
           <input
@@ -68,7 +70,6 @@ function Sheets({ rigId }: { readonly rigId: string }) {
           </Part>
         );
       })}
-      <p className="text-soft">{words.address}</p>
       <p className="text-soft">{words.caution}</p>
     </div>
   );
