@@ -34,7 +34,7 @@ export function lineCells(row: GridRow, columns: readonly LayoutColumn[]): LineC
   const kept: string[] = [];
   const cells = columns
     .map(({ heading, meaning }, index): Cell => ({ index, heading, meaning, text: (row.cells[index] ?? '').trim() }))
-    .filter(({ text, meaning }) => text !== '' && meaning !== 'ignore');
+    .filter(({ text, meaning }) => text !== '' && meaning !== 'ignore' && meaning !== 'order');
   const fitting = cells.filter(({ text }) => text.length <= CELL_LIMIT);
   const firsts = new Map<Meaning, Cell>();
   for (const cell of fitting) if (!firsts.has(cell.meaning)) firsts.set(cell.meaning, cell);

@@ -1,0 +1,89 @@
+import { slotOf, universeOf } from '../model/address.ts';
+import { formatCell } from '../model/cell-text.ts';
+import { ADDRESS_FIELDS, type Field } from '../model/field.ts';
+import { modeOf } from '../model/find-mode.ts';
+import type { Fixture } from '../model/fixture.ts';
+import type { Rig } from '../model/rig.ts';
+import { formatFootprints, PATCH_COLUMNS, type PatchColumn } from './patch-format.ts';
+import type { SheetCell } from './sheet.ts';
+
+const BREAK_COLUMNS = [
+  ['universe', 'slot'],
+  ['universe2', 'slot2'],
+  ['universe3', 'slot3'],
+  ['universe4', 'slot4'],
+] as const satisfies readonly (readonly [PatchColumn, PatchColumn])[];
+
+/** The columns a rig's fixtures need: breaks 2 to 4 only up to the last that any fixture has something in. */
+export function columnsFor(
+  fixtures: readonly Fixture[],
+  wanted: readonly PatchColumn[] = PATCH_COLUMNS,
+): readonly PatchColumn[] {
+  let breaks = 1;
+  for (const fixture of fixtures) breaks = Math.max(breaks, fixture.addresses.length, unreadableBreaks(fixture));
+  const unused = new Set<PatchColumn>(BREAK_COLUMNS.slice(breaks).flat());
+  return wanted.filter((column) => !unused.has(column));
+}
+
+function unreadableBreaks(fixture: Fixture): number {
+  return fixture.unreadable.reduce(
+    (most, { field }) => Math.max(most, (ADDRESS_FIELDS as readonly Field[]).indexOf(field) + 1),
+    0,
+  );
+}
+
+/** Reads a fixture's cells for a sheet, column by column; what could not be read is printed as it stands. */
+export function cellReader(rig: Rig): (fixture: Fixture, column: PatchColumn) => SheetCell {
+  const printed = new Map<readonly number[], SheetCell>();
+  const footprint = (fixture: Fixture) => {
+    const footprints = modeOf(rig, fixture)?.footprints;
+    if (footprints === undefined) return null;
+    const known = printed.get(footprints);
+    if (known !== undefined) return known;
+    const cell = footprints.length === 1 ? (footprints[0] ?? null) : formatFootprints(footprints);
+    printed.set(footprints, cell);
+    return cell;
+  };
+  return (fixture, column) => {
+    switch (column) {
+      case 'footprint':
+        return footprint(fixture);
+      case 'universe':
+      case 'universe2':
+      case 'universe3':
+      case 'universe4':
+        return universeCell(fixture, partOf(column));
+      case 'slot':
+      case 'slot2':
+      case 'slot3':
+      case 'slot4':
+        return slotCell(fixture, partOf(column));
+      case 'channel':
+        return fixture.channel ?? unreadableCell(fixture, column);
+      case 'order':
+        return unreadableCell(fixture, column) ?? fixture.order;
+      default:
+        return fixture[column];
+    }
+  };
+}
+
+const partOf = (column: string) => Number(column.replace(/\D+/, '') || 1) - 1;
+
+function universeCell(fixture: Fixture, part: number): SheetCell {
+  const address = fixture.addresses[part] ?? null;
+  return address === null ? null : universeOf(address);
+}
+
+function slotCell(fixture: Fixture, part: number): SheetCell {
+  const address = fixture.addresses[part] ?? null;
+  if (address !== null) return slotOf(address);
+  const field = ADDRESS_FIELDS[part];
+  return field === undefined ? null : unreadableCell(fixture, field);
+}
+
+/** A cell that could not be read, as text that reads back as the same. */
+function unreadableCell(fixture: Fixture, field: Field): SheetCell {
+  const cell = fixture.unreadable.find((each) => each.field === field);
+  return cell === undefined ? null : formatCell(field, cell.value);
+}

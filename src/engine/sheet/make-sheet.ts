@@ -1,0 +1,23 @@
+import { unreachable } from '#base/unreachable.ts';
+import type { Rig } from '../model/rig.ts';
+import { channelSheet } from './channel-sheet.ts';
+import { findingSheet } from './finding-sheet.ts';
+import { patchSheet } from './patch-sheet.ts';
+import type { Sheet, SheetKind, Standing } from './sheet.ts';
+import { universeSheet } from './universe-sheet.ts';
+
+/** The sheet of a kind of a rig, with what stands at its foot. */
+export function makeSheet(kind: SheetKind, rig: Rig, standing: Standing): Sheet {
+  switch (kind) {
+    case 'patch':
+      return patchSheet(rig, standing);
+    case 'channels':
+      return channelSheet(rig, standing);
+    case 'universes':
+      return universeSheet(rig, standing);
+    case 'findings':
+      return findingSheet(rig, standing);
+    default:
+      return unreachable(kind);
+  }
+}

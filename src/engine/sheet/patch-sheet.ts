@@ -1,0 +1,31 @@
+import { rowsOf } from '#base/table.ts';
+import { compareNatural } from '../model/natural-order.ts';
+import type { Rig } from '../model/rig.ts';
+import { cellReader, columnsFor } from './fixture-cells.ts';
+import { type FootLine, findingLines, type Sheet, type Standing } from './sheet.ts';
+import { byPlace } from './sheet-order.ts';
+
+/**
+ * Every fixture with all its cells, by position and unit. With the records at its foot it is the whole rig: importing it
+ * into an empty rig gives the same one.
+ */
+export function patchSheet(rig: Rig, standing: Standing): Sheet {
+  const fixtures = byPlace(rig);
+  const columns = columnsFor(fixtures);
+  const read = cellReader(rig);
+  const rows = fixtures.map((fixture) => columns.map((column) => read(fixture, column)));
+  return { kind: 'patch', columns, rows, foot: [...records(rig), ...findingLines(standing)] };
+}
+
+function records(rig: Rig): readonly FootLine[] {
+  const modes = [...rowsOf(rig.modes)].sort((a, b) => compareNatural(a.type, b.type) || compareNatural(a.mode, b.mode));
+  const positions = [...rowsOf(rig.positions)].sort((a, b) => a.order - b.order || compareNatural(a.name, b.name));
+  const universes = [...rowsOf(rig.universes)].sort((a, b) => a.universe - b.universe);
+  const notes = [...rowsOf(rig.notes)].sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
+  return [
+    ...positions.map(({ name, order }): FootLine => ({ kind: 'position', name, order })),
+    ...modes.map(({ type, mode, footprints }): FootLine => ({ kind: 'mode', type, mode, footprints })),
+    ...universes.map(({ universe, label }): FootLine => ({ kind: 'universe', universe, label })),
+    ...notes.map(({ text, order }): FootLine => ({ kind: 'note', text, order })),
+  ];
+}

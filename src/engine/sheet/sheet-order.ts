@@ -1,0 +1,54 @@
+import { rowsOf } from '#base/table.ts';
+import type { Fixture } from '../model/fixture.ts';
+import { type PositionId, positionId } from '../model/ids.ts';
+import { compareNatural } from '../model/natural-order.ts';
+import type { Rig } from '../model/rig.ts';
+import { compareRowOrder } from '../model/row-order.ts';
+
+/**
+ * Fixtures by where they hang: positions in the rig's order, those it does not list behind them by name, no position
+ * last; then units in natural order, and rows as they were put.
+ */
+export function byPlace(rig: Rig): Fixture[] {
+  const groups = new Map<PositionId, Keyed[]>();
+  const ids = new Map<string, PositionId>();
+  for (const fixture of rowsOf(rig.fixtures)) {
+    const id = ids.get(fixture.position) ?? positionId(fixture.position);
+    ids.set(fixture.position, id);
+    const group = groups.get(id);
+    if (group === undefined) groups.set(id, [keyed(fixture)]);
+    else group.push(keyed(fixture));
+  }
+  const order = new Map<string, number>();
+  for (const position of rowsOf(rig.positions)) order.set(position.id, position.order);
+  const rank = (id: PositionId) => order.get(id) ?? (id === '' ? Number.MAX_VALUE : Number.MAX_VALUE / 2);
+  const places = [...groups.keys()].sort((a, b) => rank(a) - rank(b) || compareNatural(a, b));
+  const fixtures: Fixture[] = [];
+  for (const place of places) {
+    for (const { fixture } of (groups.get(place) ?? []).sort(compareUnits)) fixtures.push(fixture);
+  }
+  return fixtures;
+}
+
+interface Keyed {
+  readonly fixture: Fixture;
+  /** The unit as a number when it is nothing else: most are, and compare faster so. */
+  readonly number: number | null;
+}
+
+const keyed = (fixture: Fixture): Keyed => ({
+  fixture,
+  number: /^[1-9]\d{0,8}$/.test(fixture.unit) ? Number(fixture.unit) : null,
+});
+
+function compareUnits(a: Keyed, b: Keyed): number {
+  const byUnit =
+    a.number !== null && b.number !== null ? a.number - b.number : compareNatural(a.fixture.unit, b.fixture.unit);
+  return byUnit || compareRowOrder(a.fixture, b.fixture);
+}
+
+/** Fixtures by channel; those without one behind the others, by where they hang. */
+export function byChannel(rig: Rig): Fixture[] {
+  const fixtures = byPlace(rig);
+  return fixtures.sort((a, b) => (a.channel ?? Number.MAX_VALUE) - (b.channel ?? Number.MAX_VALUE));
+}

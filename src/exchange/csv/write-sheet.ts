@@ -1,0 +1,46 @@
+import { unreachable } from '#base/unreachable.ts';
+import { END_MARK, formatFootprints, RECORD_MARKS } from '#engine/sheet/patch-format.ts';
+import type { FootLine, Sheet, SheetColumn } from '#engine/sheet/sheet.ts';
+import { type CsvCell, writeCsv } from './write-csv.ts';
+
+/** The words of a sheet: the lines above its table, its headings, and what its foot says when nothing stands. */
+export interface SheetWords {
+  readonly head: readonly string[];
+  readonly heading: (column: SheetColumn) => string;
+  readonly nothingStands: string;
+}
+
+/** A sheet as CSV, in chunks of text: title lines, headings, rows, and the foot behind the line that ends the list. */
+export function writeSheet(sheet: Sheet, words: SheetWords): Generator<string> {
+  return writeCsv(linesOf(sheet, words), Math.max(sheet.columns.length, 4));
+}
+
+function* linesOf(sheet: Sheet, words: SheetWords): Generator<readonly CsvCell[]> {
+  for (const line of words.head) yield [line];
+  yield [];
+  yield sheet.columns.map(words.heading);
+  yield* sheet.rows;
+  yield [];
+  yield [END_MARK];
+  for (const line of sheet.foot) yield footCells(line);
+  const none = sheet.kind === 'findings' ? sheet.rows.length === 0 : !sheet.foot.some(({ kind }) => kind === 'finding');
+  if (none) yield [words.nothingStands];
+}
+
+function footCells(line: FootLine): readonly CsvCell[] {
+  const mark = RECORD_MARKS[line.kind];
+  switch (line.kind) {
+    case 'mode':
+      return [mark, line.type, line.mode, formatFootprints(line.footprints)];
+    case 'position':
+      return [mark, line.name, line.order];
+    case 'universe':
+      return [mark, line.universe, line.label];
+    case 'note':
+      return [mark, line.text, line.order];
+    case 'finding':
+      return [mark, line.severity, line.text];
+    default:
+      return unreachable(line);
+  }
+}

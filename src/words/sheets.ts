@@ -1,0 +1,54 @@
+import { PATCH_HEADINGS } from '#engine/sheet/patch-format.ts';
+import type { SheetColumn, SheetKind } from '#engine/sheet/sheet.ts';
+import { PRODUCT } from './screens.ts';
+
+/** What each sheet is called. */
+export const SHEET_TITLES: Readonly<Record<SheetKind, string>> = {
+  patch: 'Patch sheet',
+  channels: 'Channel sheet',
+  universes: 'Universe sheet',
+  findings: 'Findings',
+};
+
+/** What each sheet is for, in a line. */
+export const SHEET_ABOUT: Readonly<Record<SheetKind, string>> = {
+  patch: 'Every unit by position and number, with all its cells. Bringing it in again gives the same rig.',
+  channels: 'Every unit by channel, for whoever calls them.',
+  universes: 'Every occupied run of slots by universe and slot.',
+  findings: 'What the check found, with every unit it concerns.',
+};
+
+const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HEADINGS>, string>> = {
+  label: 'Label',
+  first: 'First slot',
+  last: 'Last slot',
+  break: 'Break',
+  severity: 'Severity',
+  finding: 'Finding',
+  units: 'Units',
+  channels: 'Channels',
+};
+
+/** What heads a column of any sheet. */
+export function sheetHeading(column: SheetColumn): string {
+  const headings: Readonly<Record<SheetColumn, string>> = { ...PATCH_HEADINGS, ...OTHER_HEADINGS };
+  return headings[column];
+}
+
+/** The lines above a sheet's table: what it is, of which rig, and when it was made. `madeAt` is in milliseconds since 1970. */
+export function sheetHead(kind: SheetKind, rigName: string, madeAt: number): readonly string[] {
+  const time = new Date(madeAt).toISOString().slice(0, 16).replace('T', ' ');
+  return [SHEET_TITLES[kind], `Rig: ${rigName}`, `Made ${time} UTC with ${PRODUCT}`];
+}
+
+export const NOTHING_STANDS = 'No findings stand.';
+
+/** The name of a sheet's file: the rig's name in plain letters, the sheet, the day. */
+export function sheetFileName(kind: SheetKind, rigName: string, madeAt: number): string {
+  const plain = rigName
+    .normalize('NFKD')
+    .replace(/[^\w]+/g, '-')
+    .replace(/^-+|-+$/g, '')
+    .toLowerCase();
+  return `${[plain, kind, new Date(madeAt).toISOString().slice(0, 10)].filter((part) => part !== '').join('-')}.csv`;
+}
