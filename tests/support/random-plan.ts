@@ -24,7 +24,7 @@ function randomCells(rng: Rng): Cells {
 }
 
 /** One edit on a rig whose fixtures are named from a pool, so that edits meet: rows there, rows gone, rows never there. */
-export function randomEdit(rng: Rng, fixtures: readonly FixtureId[]): Edit {
+function randomEdit(rng: Rng, fixtures: readonly FixtureId[]): Edit {
   const fixture = rng.pick(fixtures);
   switch (rng.int(14)) {
     case 0:

@@ -35,7 +35,7 @@ const universe = z
 const field = z.enum(FIELDS) satisfies z.ZodType<Field>;
 const cells = z.partialRecord(field, cellValue).transform((value): Cells => value);
 
-export const editSchema = z.discriminatedUnion('kind', [
+const editSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('add-fixture'), fixture, cells }),
   z.strictObject({ kind: z.literal('remove-fixture'), fixture }),
   z.strictObject({ kind: z.literal('set-cell'), fixture, field, value: cellValue }),
