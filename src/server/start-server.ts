@@ -10,6 +10,7 @@ import type { Config } from './config/read-config.ts';
 import { StartRefused } from './config/start-refused.ts';
 import { openStore } from './db/open-store.ts';
 import type { Store } from './db/store.ts';
+import type { Route } from './http/api-request.ts';
 import { createHandler } from './http/create-handler.ts';
 import { reachOf } from './http/reach.ts';
 import type { Log } from './log.ts';
@@ -39,6 +40,8 @@ export interface RunningServer {
   readonly port: number;
   readonly store: Store;
   readonly sync: SyncService;
+  /** Every address below /api. */
+  readonly routes: readonly Route[];
   /** Takes nothing new, finishes what is under way, lets go of the store. */
   stop(): Promise<void>;
 }
@@ -71,8 +74,9 @@ async function startOn(store: Store, options: ServerOptions): Promise<RunningSer
     options.pages === 'none'
       ? undefined
       : await openPages({ root, from: options.pages, hostOf: (request) => reachOf(request, config).host });
+  const routes = createRoutes({ tasks, sync, version: options.version, config, report });
   const handler = createHandler({
-    routes: createRoutes({ tasks, sync, version: options.version, config, report }),
+    routes,
     auths,
     reach: config,
     clock,
@@ -88,6 +92,7 @@ async function startOn(store: Store, options: ServerOptions): Promise<RunningSer
     port,
     store,
     sync,
+    routes,
     stop: async () => {
       stopSweeping();
       const closed = new Promise((resolve) => server.close(resolve));

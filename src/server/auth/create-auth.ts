@@ -75,7 +75,8 @@ function configure({ store, secret, scheme, attemptsPerMinute }: AuthOptions, or
     baseURL: origin,
     basePath: BASE_PATH,
     secret,
-    database: prismaAdapter(store.prisma, { provider: 'postgresql', transaction: true }),
+    // In a transaction a sign-up would hash its password inside it, and on the embedded store everybody's edits would wait for that.
+    database: prismaAdapter(store.prisma, { provider: 'postgresql', transaction: false }),
     emailAndPassword: {
       enabled: true,
       minPasswordLength: CAPS.leastPasswordLength,

@@ -8,7 +8,7 @@ import { applyMigrations } from './apply-migrations.ts';
 import { PrismaClient } from './generated/client.ts';
 import { lockFolder } from './lock-folder.ts';
 import type { Sql } from './sql.ts';
-import type { Store } from './store.ts';
+import { type Store, TRANSACTION_TIMES } from './store.ts';
 
 /**
  * Opens the embedded store under a data folder that only one process may hold, and brings it to this version. It survives any
@@ -43,7 +43,7 @@ export async function storeOn(
   await database.exec("set time zone 'UTC'");
   const factory = new PrismaPGlite(database);
   await applyMigrations({ factory, runScript: (script) => runWhole(database, script) }, prismaFolder);
-  const prisma = new PrismaClient({ adapter: factory });
+  const prisma = new PrismaClient({ adapter: factory, transactionOptions: TRANSACTION_TIMES });
   return {
     kind: 'embedded',
     prisma,

@@ -5,7 +5,7 @@ import { StartRefused } from '../config/start-refused.ts';
 import { applyMigrations } from './apply-migrations.ts';
 import { PrismaClient } from './generated/client.ts';
 import type { Sql } from './sql.ts';
-import type { Store } from './store.ts';
+import { type Store, TRANSACTION_TIMES } from './store.ts';
 
 // Any number of our own; the schema engine uses another for itself.
 const MIGRATION_LOCK = 7_214_406;
@@ -19,7 +19,7 @@ export async function openPostgres(
   await migrate(url, prismaFolder);
   const prismaPool = newPool(url, { max: 8, onLost });
   const sqlPool = newPool(url, { max: 8, onLost });
-  const prisma = new PrismaClient({ adapter: new PrismaPg(prismaPool) });
+  const prisma = new PrismaClient({ adapter: new PrismaPg(prismaPool), transactionOptions: TRANSACTION_TIMES });
   return {
     kind: 'postgres',
     prisma,

@@ -8,3 +8,6 @@ export interface Store {
   readonly sql: Sql;
   close(): Promise<void>;
 }
+
+/** How long a transaction may wait for its turn and run, in milliseconds: a busy machine is slow, not broken. */
+export const TRANSACTION_TIMES = { maxWait: 10_000, timeout: 10_000 } as const;

@@ -1,0 +1,76 @@
+import { randomId } from '#base/random-id.ts';
+import type { Actor, Cast, World } from './world.ts';
+
+/** What a door has to answer: `ok`, or the code of a refusal. */
+export type Expected = Readonly<Record<Actor, string>>;
+
+/** What is true of one procedure, whoever calls it. */
+export interface ProcedureRow {
+  /** Its input, aimed at the world. */
+  readonly input: (world: World, cast: Cast) => unknown;
+  /** The same input, aimed at nothing that exists; without one the procedure is aimed at nothing in particular. */
+  readonly missing?: (world: World, cast: Cast) => unknown;
+  readonly expected: Expected;
+}
+
+const members = (readers: string, editors: string, leads: string, others: string): Expected => ({
+  nobody: 'signed-out',
+  reader: readers,
+  editor: editors,
+  lead: leads,
+  'foreign lead': others,
+  'removed member': others,
+});
+const LOW = 'role-too-low';
+const crewForAll = members('ok', 'ok', 'ok', 'no-such-crew');
+const crewForEditors = members(LOW, 'ok', 'ok', 'no-such-crew');
+const crewForLeads = members(LOW, LOW, 'ok', 'no-such-crew');
+const mine = members('ok', 'ok', 'ok', 'ok');
+const everybody: Expected = { ...mine, nobody: 'ok' };
+
+type Extra = (world: World, cast: Cast) => object;
+const onCrew = (expected: Expected, extra: Extra = () => ({})): ProcedureRow => ({
+  input: (world, cast) => ({ crewId: world.crewId, ...extra(world, cast) }),
+  missing: (world, cast) => ({ crewId: randomId(), ...extra(world, cast) }),
+  expected,
+});
+const onRig = (expected: Expected, extra: object = {}): ProcedureRow => ({
+  input: ({ rigId }) => ({ rigId, ...extra }),
+  missing: () => ({ rigId: randomId(), ...extra }),
+  expected,
+});
+const aimless = (expected: Expected, input?: unknown): ProcedureRow => ({ input: () => input, expected });
+
+/** The rows: one for each procedure of the router. A procedure that is not here fails the proof. */
+export const PROCEDURE_ROWS: Readonly<Record<string, ProcedureRow>> = {
+  'me.get': aimless(everybody),
+  'crews.list': aimless(mine),
+  'crews.create': aimless(mine, { name: 'A crew of my own' }),
+  'crews.get': onCrew(crewForAll),
+  'crews.rename': onCrew(crewForLeads, () => ({ name: 'Renamed' })),
+  'crews.leave': onCrew(crewForAll),
+  'crews.setRole': onCrew(crewForLeads, ({ memberId }) => ({ userId: memberId, role: 'reader' })),
+  'crews.removeMember': onCrew(crewForLeads, ({ memberId }) => ({ userId: memberId })),
+  'invitations.create': onCrew(crewForLeads, () => ({ role: 'lead' })),
+  'invitations.revoke': onCrew(crewForLeads, ({ invitationId }) => ({ invitationId })),
+  // Whoever holds the link may look and, once signed in, come in: that is what a link is for.
+  'invitations.look': { input: ({ token }) => ({ token }), expected: everybody },
+  'invitations.accept': { input: ({ token }) => ({ token }), expected: mine },
+  'venues.list': aimless(mine),
+  'venues.create': onCrew(crewForEditors, () => ({ name: 'New venue' })),
+  'venues.rename': {
+    input: ({ venueId }) => ({ venueId, name: 'Renamed' }),
+    missing: () => ({ venueId: randomId(), name: 'Renamed' }),
+    expected: members(LOW, 'ok', 'ok', 'no-such-venue'),
+  },
+  'rigs.list': aimless(mine),
+  'rigs.create': onCrew(crewForEditors, ({ venueId }) => ({ name: 'New rig', kind: 'house', venueId })),
+  'rigs.get': onRig(members('ok', 'ok', 'ok', 'no-such-rig')),
+  'rigs.rename': onRig(members(LOW, 'ok', 'ok', 'no-such-rig'), { name: 'Renamed' }),
+  'rigs.remove': onRig(members(LOW, LOW, 'ok', 'no-such-rig')),
+  'listMappings.recall': onCrew(crewForAll, () => ({ key: 'key' })),
+  'listMappings.remember': onCrew(crewForEditors, () => ({ key: 'key', mapping: { other: true } })),
+};
+
+/** Procedures by which somebody who holds a link learns the name of the crew. */
+export const LINK_PROCEDURES: ReadonlySet<string> = new Set(['invitations.look', 'invitations.accept']);

@@ -1,0 +1,46 @@
+import { randomId } from '#base/random-id.ts';
+import type { Expected } from './procedure-rows.ts';
+import type { World } from './world.ts';
+
+/** What is true of one address below /api, whoever asks. Procedures have rows of their own. */
+export interface RouteRow {
+  readonly path: (world: World) => string;
+  readonly missing?: () => string;
+  readonly body?: unknown;
+  /** The status each gets. */
+  readonly expected: Expected;
+}
+
+const all = (status: string): Expected => ({
+  nobody: status,
+  reader: status,
+  editor: status,
+  lead: status,
+  'foreign lead': status,
+  'removed member': status,
+});
+
+/** The rows, by method and path of the route. A route that is not here fails the proof. */
+export const ROUTE_ROWS: Readonly<Record<string, RouteRow>> = {
+  'GET /api/health': { path: () => '/api/health', expected: all('200') },
+  'GET /api/auth/get-session': { path: () => '/api/auth/get-session', expected: all('200') },
+  'POST /api/auth/sign-up/email': { path: () => '/api/auth/sign-up/email', body: {}, expected: all('400') },
+  'POST /api/auth/sign-in/email': {
+    path: () => '/api/auth/sign-in/email',
+    body: { email: 'x@crew.example', password: 'not the password' },
+    expected: all('401'),
+  },
+  'POST /api/auth/sign-out': { path: () => '/api/auth/sign-out', body: {}, expected: all('200') },
+  // The server under proof has no demo: its door is not there for anybody.
+  'POST /api/demo/enter': { path: () => '/api/demo/enter', body: { as: 'designer' }, expected: all('404') },
+  'GET /api/trpc/:procedures': { path: () => '/api/trpc/no.such', expected: all('404') },
+  'POST /api/trpc/:procedures': { path: () => '/api/trpc/no.such', body: {}, expected: all('404') },
+  'GET /api/rigs/:rigId/sheets/:sheet': {
+    path: ({ rigId }) => `/api/rigs/${rigId}/sheets/patch.csv`,
+    missing: () => `/api/rigs/${randomId()}/sheets/patch.csv`,
+    expected: { ...all('200'), nobody: '404', 'foreign lead': '404', 'removed member': '404' },
+  },
+};
+
+/** Addresses that are worth a session of its own: signing out ends it. */
+export const ENDS_SESSION: ReadonlySet<string> = new Set(['POST /api/auth/sign-out']);

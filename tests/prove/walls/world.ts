@@ -1,0 +1,96 @@
+import { present } from '#base/assert.ts';
+import { randomId } from '#base/random-id.ts';
+import { hashToken } from '#server/tasks/hash-token.ts';
+import { storeNewRig } from '#server/tasks/store-new-rig.ts';
+import type { TestServer } from '#tests/support/test-server.ts';
+import type { Visitor } from '#tests/support/visitor.ts';
+
+/** Everybody who may stand before a door of a crew. */
+export const ACTORS = ['nobody', 'reader', 'editor', 'lead', 'foreign lead', 'removed member'] as const;
+export type Actor = (typeof ACTORS)[number];
+export type Cast = Readonly<Record<Actor, Visitor>>;
+
+/** A crew with one of everything, whose every name carries `mark`, so that a leak of any of them shows. */
+export interface World {
+  readonly mark: string;
+  readonly crewId: string;
+  readonly rigId: string;
+  readonly venueId: string;
+  readonly invitationId: string;
+  readonly token: string;
+  /** A member beside the cast, for procedures on members. */
+  readonly memberId: string;
+}
+
+/** Signs everybody up, once: what they are in a crew is decided by each world. */
+export async function newCast(server: TestServer): Promise<Cast> {
+  const people = await Promise.all(
+    ACTORS.map((actor) => (actor === 'nobody' ? server.visitor() : server.person(actor))),
+  );
+  const cast = Object.fromEntries(ACTORS.map((actor, index) => [actor, people[index]])) as Record<Actor, Visitor>;
+  await cast['foreign lead'].granted('crews.create', { name: 'Another crew' });
+  return cast;
+}
+
+/** A fresh world, straight into the store, from which the removed member is removed as anybody would be. */
+export async function newWorld(server: TestServer, cast: Cast): Promise<World> {
+  const { store } = server.running;
+  const mark = `mark${randomId()}`;
+  const [crewId, rigId, venueId, invitationId, memberId] = [randomId(), randomId(), randomId(), randomId(), randomId()];
+  const token = randomId() + randomId();
+  const at = new Date();
+  await store.prisma.user.create({ data: { id: memberId, name: `${mark} member`, email: `${mark}@crew.example` } });
+  const memberships = [
+    { crewId, userId: cast.lead.userId, role: 'lead' },
+    { crewId, userId: memberId, role: 'lead' },
+    { crewId, userId: cast.editor.userId, role: 'editor' },
+    { crewId, userId: cast.reader.userId, role: 'reader' },
+    { crewId, userId: cast['removed member'].userId, role: 'editor' },
+  ] as const;
+  await store.prisma.$transaction([
+    store.prisma.crew.create({ data: { id: crewId, name: `${mark} crew` } }),
+    store.prisma.membership.createMany({ data: [...memberships] }),
+    store.prisma.venue.create({ data: { id: venueId, crewId, name: `${mark} venue` } }),
+    store.prisma.listMapping.create({ data: { crewId, key: 'key', mapping: { mark } } }),
+    store.prisma.invitation.create({
+      data: {
+        id: invitationId,
+        crewId,
+        role: 'reader',
+        tokenHash: hashToken(token),
+        createdBy: memberId,
+        expiresAt: new Date(at.getTime() + 60_000),
+      },
+    }),
+  ]);
+  await storeNewRig(store, { id: rigId, crewId, venueId, name: `${mark} rig`, kind: 'show', userId: memberId, at });
+  await cast.lead.granted('crews.removeMember', { crewId, userId: cast['removed member'].userId });
+  return { mark, crewId, rigId, venueId, invitationId, token, memberId };
+}
+
+/** Takes a world away again, so that nobody comes to be in more crews than a person may. */
+export async function endWorld(server: TestServer, { crewId }: World): Promise<void> {
+  const { prisma } = server.running.store;
+  await prisma.$transaction([
+    prisma.rig.deleteMany({ where: { crewId } }),
+    prisma.crew.deleteMany({ where: { id: crewId } }),
+  ]);
+}
+
+/** Everything the store knows of a world's crew, to see whether a refused request changed any of it. */
+export async function stateOf(server: TestServer, { crewId, rigId }: World): Promise<string> {
+  const { prisma } = server.running.store;
+  const crew = await prisma.crew.findUnique({
+    where: { id: crewId },
+    include: {
+      memberships: { orderBy: { userId: 'asc' } },
+      invitations: { orderBy: { id: 'asc' } },
+      venues: { orderBy: { id: 'asc' } },
+      listMappings: { orderBy: { key: 'asc' } },
+      rigs: { orderBy: { id: 'asc' }, omit: { fence: true } },
+    },
+  });
+  const updates = await prisma.rigUpdate.count({ where: { rigId } });
+  const plain = (_key: string, value: unknown) => (typeof value === 'bigint' ? value.toString() : value);
+  return JSON.stringify([present(crew, `crew ${crewId} is gone`), updates], plain);
+}
