@@ -10,7 +10,7 @@ import { listRig, randomPlan } from '#tests/support/random-plan.ts';
 import { applyPlan } from '../edit/apply-plan.ts';
 import { createHistory, type History } from '../history/history.ts';
 import { createRigDoc } from '../schema/rig-doc.ts';
-import { type RigChange, readRig, watchRig } from './rig-reader.ts';
+import { type RigChange, type RigReader, readRig, watchRig } from './rig-reader.ts';
 
 const f1 = fixtureId('f1');
 const f2 = fixtureId('f2');
@@ -132,6 +132,34 @@ describe('watchRig', () => {
     });
     expect(getRow(reader.rig().fixtures, f1)?.channel).toBe(8);
     expect(reader.rig()).toEqual(readRig(doc));
+  });
+
+  it('[DO13] a reader made in the midst of a transaction, or by an observer, is up to date then and kept up afterwards', () => {
+    for (const makeWithin of ['transaction', 'observer'] as const) {
+      const doc = createRigDoc();
+      const channel = (reader: RigReader) => getRow(reader.rig().fixtures, f1)?.channel;
+      const readers: RigReader[] = [];
+      const begin = () => {
+        if (readers.length > 0) return;
+        const reader = watchRig(doc);
+        readers.push(reader);
+        applyPlan(doc, plan(add(f1, 2)), 'me');
+        expect(channel(reader)).toBe(2);
+      };
+      doc.getMap('notes').observe(begin);
+      doc.transact(() => {
+        doc.getMap('notes').set('n', ['text', 1]);
+        if (makeWithin === 'transaction') begin();
+      });
+      const [reader] = readers;
+      if (reader === undefined) throw new Error('no reader was made');
+      expect(channel(reader)).toBe(2);
+      const before = reader.rig();
+      expect(reader.rig()).toBe(before);
+      applyPlan(doc, plan(set(3)), 'me');
+      expect(channel(reader)).toBe(3);
+      expect(listRig(reader.rig())).toEqual(listRig(readRig(doc)));
+    }
   });
 
   it('[DO13] a listener may apply a plan', () => {

@@ -80,9 +80,14 @@ function liveIndexOf(doc: Y.Doc): LiveIndex {
 function createLiveIndex(doc: Y.Doc): LiveIndex {
   const index = createRigIndex(doc);
   const listeners = new Set<(change: RigChange) => void>();
-  let behind = 0;
+  // Transactions that have begun and are not followed yet: they are in the document already, but not in the index. An index
+  // made in the midst of some cannot count them, and is behind until all are over.
+  let behind = doc._transaction === null && doc._transactionCleanups.length === 0 ? 0 : Number.POSITIVE_INFINITY;
   doc.on('beforeTransaction', () => {
     behind += 1;
+  });
+  doc.on('afterAllTransactions', () => {
+    behind = 0;
   });
   doc.on('afterTransaction', (transaction) => {
     const before = index.rig();
@@ -94,6 +99,5 @@ function createLiveIndex(doc: Y.Doc): LiveIndex {
     const change: RigChange = Object.freeze({ before, after, fixtures, origin, local });
     for (const listen of [...listeners]) listen(change);
   });
-  // A transaction that has begun and is not followed yet is in the document already, but not in the index.
   return { listeners, current: () => (behind === 0 ? index : createRigIndex(doc)) };
 }
