@@ -1,33 +1,43 @@
 /**
- * An immutable table of rows keyed by `id`. Rows sit in buckets by the hash of their id, so that changing one row copies
- * one small bucket and the list of buckets, whatever the size of the table; every other row stays the same object.
- * Equal contents give an equal structure, whatever order the rows came in.
+ * An immutable table of rows keyed by `id`. Rows sit in buckets by the hash of their id, and buckets in shelves, so that
+ * changing one row copies one small bucket and two short lists, and comparing two versions looks at little more than what
+ * differs, whatever the size of the table; every other row stays the same object. Equal contents give an equal structure,
+ * whatever order the rows came in.
  */
 export interface Table<Row extends { readonly id: string }> {
   readonly size: number;
-  readonly buckets: readonly (readonly Row[])[];
+  readonly shelves: readonly Shelf<Row>[];
 }
 
-const BUCKETS = 1024;
+type Bucket<Row> = readonly Row[];
+type Shelf<Row> = readonly Bucket<Row>[];
+
+const BITS = 5;
+const WIDTH = 1 << BITS;
 const NO_ROWS: readonly never[] = Object.freeze([]);
-const EMPTY: Table<never> = Object.freeze({ size: 0, buckets: Object.freeze(new Array(BUCKETS).fill(NO_ROWS)) });
+const NO_BUCKETS: Shelf<never> = Object.freeze(new Array(WIDTH).fill(NO_ROWS));
+const EMPTY: Table<never> = Object.freeze({ size: 0, shelves: Object.freeze(new Array(WIDTH).fill(NO_BUCKETS)) });
 
 export const emptyTable = <Row extends { readonly id: string }>(): Table<Row> => EMPTY;
 
-function bucketOf(id: string): number {
+/** Which bucket an id belongs in, shelf and place on it in one number. */
+function placeOf(id: string): number {
   let hash = 0x811c9dc5;
   for (let i = 0; i < id.length; i++) hash = Math.imul(hash ^ id.charCodeAt(i), 0x01000193);
-  return (hash ^ (hash >>> 15)) & (BUCKETS - 1);
+  return (hash ^ (hash >>> 15)) & (WIDTH * WIDTH - 1);
 }
 
+const bucketAt = <Row>(shelves: readonly Shelf<Row>[], place: number) =>
+  (shelves[place >>> BITS] as Shelf<Row>)[place & (WIDTH - 1)] as Bucket<Row>;
+
 export function getRow<Row extends { readonly id: string }>(table: Table<Row>, id: string): Row | undefined {
-  for (const row of table.buckets[bucketOf(id)] as readonly Row[]) if (row.id === id) return row;
+  for (const row of bucketAt(table.shelves, placeOf(id))) if (row.id === id) return row;
   return undefined;
 }
 
 /** Every row once, in an order that depends on the ids alone. */
 export function* rowsOf<Row extends { readonly id: string }>(table: Table<Row>): Generator<Row> {
-  for (const bucket of table.buckets) yield* bucket;
+  for (const shelf of table.shelves) for (const bucket of shelf) yield* bucket;
 }
 
 /** One change of a table: `row` put in (replacing any of its id), or the row of `id` taken out when `row` is undefined. */
@@ -41,24 +51,35 @@ export function changeRows<Row extends { readonly id: string }>(
   table: Table<Row>,
   changes: Iterable<RowChange<Row>>,
 ): Table<Row> {
-  const buckets = table.buckets.slice();
   const owned = new Map<number, Row[]>();
   let size = table.size;
   for (const { id, row } of changes) {
-    const index = bucketOf(id);
-    const bucket = owned.get(index) ?? (buckets[index] as readonly Row[]);
+    const place = placeOf(id);
+    const bucket = owned.get(place) ?? bucketAt(table.shelves, place);
     const at = placeIn(bucket, id);
     const found = bucket[at]?.id === id;
     if (row === undefined ? !found : found && bucket[at] === row) continue;
-    const mine = owned.get(index) ?? bucket.slice();
-    owned.set(index, mine);
+    const mine = owned.get(place) ?? bucket.slice();
+    owned.set(place, mine);
     if (row === undefined) mine.splice(at, 1);
     else mine.splice(at, found ? 1 : 0, row);
     size += row === undefined ? -1 : found ? 0 : 1;
   }
-  if (owned.size === 0) return table;
-  for (const [index, bucket] of owned) buckets[index] = bucket;
-  return { size, buckets };
+  return owned.size === 0 ? table : { size, shelves: withBuckets(table.shelves, owned) };
+}
+
+function withBuckets<Row>(
+  shelves: readonly Shelf<Row>[],
+  buckets: ReadonlyMap<number, Bucket<Row>>,
+): readonly Shelf<Row>[] {
+  const copy = shelves.slice();
+  for (const [place, bucket] of buckets) {
+    const at = place >>> BITS;
+    const mine = copy[at] === shelves[at] ? (shelves[at] as Shelf<Row>).slice() : (copy[at] as Bucket<Row>[]);
+    mine[place & (WIDTH - 1)] = bucket;
+    copy[at] = mine;
+  }
+  return copy;
 }
 
 function placeIn<Row extends { readonly id: string }>(bucket: readonly Row[], id: string): number {
@@ -81,16 +102,18 @@ export function removeRow<Row extends { readonly id: string }>(table: Table<Row>
 }
 
 export function tableOf<Row extends { readonly id: string }>(rows: Iterable<Row>): Table<Row> {
-  const buckets: Row[][] = Array.from({ length: BUCKETS }, () => []);
+  const buckets = new Map<number, Row[]>();
   let size = 0;
   for (const row of rows) {
-    const bucket = buckets[bucketOf(row.id)] as Row[];
-    const at = placeIn(bucket, row.id);
-    const found = bucket[at]?.id === row.id;
-    bucket.splice(at, found ? 1 : 0, row);
+    const place = placeOf(row.id);
+    const bucket = buckets.get(place);
+    if (bucket === undefined) buckets.set(place, [row]);
+    const at = placeIn(bucket ?? NO_ROWS, row.id);
+    const found = bucket?.[at]?.id === row.id;
+    bucket?.splice(at, found ? 1 : 0, row);
     if (!found) size += 1;
   }
-  return { size, buckets };
+  return size === 0 ? emptyTable() : { size, shelves: withBuckets(emptyTable<Row>().shelves, buckets) };
 }
 
 /** What differs between two tables: rows that are not the same object, or are in one of them only. */
@@ -99,10 +122,13 @@ export function differingRows<Row extends { readonly id: string }>(
   after: Table<Row>,
 ): { readonly id: string; readonly before: Row | undefined; readonly after: Row | undefined }[] {
   const differing: { id: string; before: Row | undefined; after: Row | undefined }[] = [];
-  for (let i = 0; i < BUCKETS; i++) {
-    const a = before.buckets[i] as readonly Row[];
-    const b = after.buckets[i] as readonly Row[];
-    if (a !== b) differingIn(a, b, differing);
+  for (let i = 0; i < WIDTH; i++) {
+    const old = before.shelves[i] as Shelf<Row>;
+    const now = after.shelves[i] as Shelf<Row>;
+    if (old === now) continue;
+    for (let j = 0; j < WIDTH; j++) {
+      if (old[j] !== now[j]) differingIn(old[j] as Bucket<Row>, now[j] as Bucket<Row>, differing);
+    }
   }
   return differing;
 }
