@@ -126,6 +126,7 @@ export const KEY_WORDS: readonly {
       ['Esc, then Tab', 'out of the sheet'],
       ['Ctrl+F', 'to the find field'],
       ['F8, Shift+F8', 'next and previous finding'],
+      ['F9', 'shows the plan that clears the finding of this row'],
       ['F6', 'to the ribbon and back'],
     ],
   },
@@ -219,6 +220,10 @@ export const LOST_WORDS = {
 export const cellName = (unit: string, field: Field): string =>
   `${unit} ${(field === 'order' ? 'place in the sheet' : COLUMN_WORDS[field].name).toLowerCase()}`;
 
+/** What heads a cell of its own: `Address`. */
+export const cellTitle = (field: Field): string =>
+  field === 'order' ? 'Place in the sheet' : COLUMN_WORDS[field].name;
+
 /** A cell's value within a sentence. */
 export const valueWords = (field: Field, value: CellValue): string =>
   value === null ? LOST_WORDS.empty : formatCell(field, value);
@@ -246,6 +251,7 @@ export const NOTICE_WORDS = {
     `Nothing was changed: ${edits.toLocaleString('en')} cells at once are too many. Do at most ${limit.toLocaleString('en')} at a time.`,
   malformed: (problem: string) =>
     `Nothing was changed: one of the values cannot be kept (${problem}). Shorten it, or leave out what is not text.`,
+  done: (plan: PlanName) => `Done: ${PLAN_NAMES[plan].toLowerCase()}.`,
   dismiss: 'Dismiss',
 } as const;
 
@@ -280,6 +286,7 @@ export const POSITIONS_WORDS = {
   removeWord: 'take out',
   addWord: 'put in order',
   add: (name: string) => `Put ${name} into the order`,
+  count: (units: number) => count(units, 'unit'),
   none: 'No position is in order yet.',
   unlisted: 'Typed in rows only:',
 } as const;
@@ -321,4 +328,17 @@ export const PHONE_WORDS = {
 
 export const PEOPLE_WORDS = {
   here: 'Here now',
+} as const;
+
+/** What more there is to say about where edits stand. */
+export const STATUS_WORDS = {
+  waiting: (edits: number) => `${count(edits, 'edit')} ${edits === 1 ? 'waits' : 'wait'} for the network`,
+  noNetwork: 'no connection',
+  onlyHere: (edits: number) => `${count(edits, 'edit')} only in this page: keep it open`,
+  tooLarge: 'one edit is too large for the server: undo it',
+  signedOut: (edits: number) =>
+    edits === 0 ? 'you are signed out: sign in again' : `${count(edits, 'edit')} wait on this device: sign in again`,
+  noSuchRig: 'this rig is not yours any more',
+  otherVersion: 'this page is of another version: load it again',
+  notKept: 'this device keeps no copy',
 } as const;

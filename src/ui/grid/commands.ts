@@ -23,7 +23,15 @@ export type SheetDeed =
 
 /** What a key asks of something that stands beside the sheet. */
 export interface BesideCommand {
-  readonly kind: 'escape' | 'series' | 'find' | 'next-finding' | 'previous-finding' | 'keys';
+  readonly kind:
+    | 'escape'
+    | 'series'
+    | 'find'
+    | 'next-finding'
+    | 'previous-finding'
+    | 'clear-finding'
+    | 'ribbon'
+    | 'keys';
 }
 
 export type Command = SheetCommand | BesideCommand;
@@ -43,7 +51,9 @@ const PLAIN: Readonly<Record<string, Command>> = {
   Delete: { kind: 'clear' },
   Backspace: { kind: 'clear' },
   F1: { kind: 'keys' },
+  F6: { kind: 'ribbon' },
   F8: { kind: 'next-finding' },
+  F9: { kind: 'clear-finding' },
   Tab: { kind: 'tab', step: 1 },
   '?': { kind: 'keys' },
 };

@@ -1,6 +1,10 @@
+import { getRow } from '#base/table.ts';
 import { claimsOf } from '#engine/address/claim.ts';
 import { ADDRESS_FIELDS, type Field } from '#engine/model/field.ts';
+import { modeOf } from '#engine/model/find-mode.ts';
 import type { Finding, Severity, SlotRun } from '#engine/model/finding.ts';
+import type { FixtureId } from '#engine/model/ids.ts';
+import type { Rig } from '#engine/model/rig.ts';
 import type { RowView } from '../live/row-views.ts';
 import type { ColumnId } from '../live/rows/column.ts';
 
@@ -23,7 +27,7 @@ export function fieldMarks(row: RowView): FieldMarks {
   return marks as FieldMarks;
 }
 
-function fieldsOf(row: RowView, finding: Finding): readonly Field[] {
+function fieldsOf(row: Pick<RowView, 'fixture' | 'mode'>, finding: Finding): readonly Field[] {
   switch (finding.rule) {
     case 'slots-claimed-twice':
     case 'acting-as-one':
@@ -46,8 +50,14 @@ function fieldsOf(row: RowView, finding: Finding): readonly Field[] {
   }
 }
 
+/** The cell of a row that a finding speaks of first. */
+export function fieldOfFinding(rig: Rig, row: FixtureId, finding: Finding): Field | undefined {
+  const fixture = getRow(rig.fixtures, row);
+  return fixture && fieldsOf({ fixture, mode: modeOf(rig, fixture) }, finding)[0];
+}
+
 /** The address cells whose slots meet a run. */
-function addressesIn({ fixture, mode }: RowView, run: SlotRun): readonly Field[] {
+function addressesIn({ fixture, mode }: Pick<RowView, 'fixture' | 'mode'>, run: SlotRun): readonly Field[] {
   return claimsOf(fixture, mode).flatMap((claim) => {
     const meets = claim.universe === run.universe && claim.first <= run.last && run.first <= claim.last;
     return meets ? (ADDRESS_FIELDS[claim.part - 1] ?? []) : [];

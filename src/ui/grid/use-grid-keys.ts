@@ -28,6 +28,15 @@ export function useGridKeys(sheet: Sheet, pageLines: () => number, beside: (comm
   }, [sheet, pageLines, beside]);
 }
 
-const BESIDE: readonly string[] = ['escape', 'series', 'find', 'next-finding', 'previous-finding', 'keys'];
+const BESIDE: Readonly<Record<BesideCommand['kind'], true>> = {
+  escape: true,
+  series: true,
+  find: true,
+  'next-finding': true,
+  'previous-finding': true,
+  'clear-finding': true,
+  ribbon: true,
+  keys: true,
+};
 
-const isBeside = (command: { readonly kind: string }): command is BesideCommand => BESIDE.includes(command.kind);
+const isBeside = (command: { readonly kind: string }): command is BesideCommand => command.kind in BESIDE;

@@ -1,0 +1,36 @@
+import type { Result } from '#base/result.ts';
+import { getRow } from '#base/table.ts';
+import type { Plan } from '#engine/model/edit.ts';
+import type { FixtureId } from '#engine/model/ids.ts';
+import { clearClash } from '#engine/patch/clear-clash.ts';
+import { seriesPlan } from '#engine/patch/fill-plans.ts';
+import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
+import { isWritable } from './plans/write-cells.ts';
+import type { Sheet } from './sheet.ts';
+import { selectedBlock } from './sheet-actions.ts';
+
+/** Shows a plan before it is applied, or says why there is none. */
+export function showPlan(sheet: Sheet, plan: Result<Plan, PlanRefusal>): void {
+  if (!sheet.store.canEdit()) sheet.set({ notice: { kind: 'refused', refusal: { code: 'read-only' } } });
+  else if (plan.ok) sheet.set({ preview: plan.value, notice: undefined });
+  else sheet.set({ notice: { kind: 'no-plan', refusal: plan.error } });
+}
+
+/** Shows the series that goes on from the first selected row. */
+export function showSeries(sheet: Sheet): void {
+  const { rows, columns } = selectedBlock(sheet);
+  showPlan(sheet, seriesPlan(sheet.store.rig(), rows, columns.filter(isWritable)));
+}
+
+/** Shows the first plan that clears a finding of a row; false when no finding of it has one. */
+export function showClearing(sheet: Sheet, row: FixtureId): boolean {
+  const { store } = sheet;
+  if (getRow(store.rig().fixtures, row) === undefined) return false;
+  for (const finding of store.findingsOf(row)) {
+    const plan = clearClash(store.rig(), finding, store.occupancy());
+    if (!plan.ok) continue;
+    showPlan(sheet, plan);
+    return true;
+  }
+  return false;
+}

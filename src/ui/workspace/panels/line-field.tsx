@@ -1,0 +1,40 @@
+import { useState } from 'react';
+import { CONTROL_CLASSES } from '../../kit/field-frame.tsx';
+
+export interface LineFieldProps {
+  /** What a screen reader calls it. */
+  readonly name: string;
+  readonly value: string;
+  readonly placeholder?: string;
+  readonly disabled?: boolean;
+  readonly invalid?: boolean;
+  /** Called when it is left or Enter is pressed, with a text other than `value`. */
+  readonly onWrite: (text: string) => void;
+}
+
+/** A text that is written when the person is done with it, so that half a word is nobody's edit. Escape leaves it as it was. */
+export function LineField({ name, value, placeholder, disabled, invalid, onWrite }: LineFieldProps) {
+  const [typed, setTyped] = useState<string>();
+  const done = () => {
+    if (typed !== undefined && typed !== value) onWrite(typed);
+    setTyped(undefined);
+  };
+  return (
+    <input
+      className={CONTROL_CLASSES}
+      aria-label={name}
+      aria-invalid={invalid === true ? true : undefined}
+      placeholder={placeholder}
+      disabled={disabled}
+      value={typed ?? value}
+      onChange={(event) => setTyped(event.currentTarget.value)}
+      onBlur={done}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter') done();
+        if (event.key !== 'Escape' || typed === undefined) return;
+        event.preventDefault();
+        setTyped(undefined);
+      }}
+    />
+  );
+}

@@ -1,0 +1,111 @@
+import { useMemo, useSyncExternalStore } from 'react';
+import { getRow } from '#base/table.ts';
+import type { Plan } from '#engine/model/edit.ts';
+import type { Finding } from '#engine/model/finding.ts';
+import type { Rig } from '#engine/model/rig.ts';
+import { type CellChange, type PlanPreview, previewPlan } from '#engine/patch/preview-plan.ts';
+import { findingSentence, unitName } from '#words/findings.ts';
+import { cellTitle, PREVIEW_WORDS, SHEET_WORDS, valueWords } from '#words/sheet.ts';
+import type { Sheet } from '../grid/sheet.ts';
+import { carryOut } from '../grid/sheet-actions.ts';
+import { useSheet } from '../grid/use-sheet.ts';
+import { Button } from '../kit/button.tsx';
+import { Dialog } from '../kit/dialog.tsx';
+import { Mark } from '../kit/mark.tsx';
+import { Table } from '../kit/table.tsx';
+
+/** Lines of a list that are shown. */
+const MOST = 50;
+
+/** A plan before it is applied: what moves from where to where, and which findings it clears or raises. */
+export function PreviewDialog({ sheet }: { readonly sheet: Sheet }) {
+  const plan = useSheet(sheet, (state) => state.preview);
+  return plan === undefined ? null : <LookAt sheet={sheet} plan={plan} />;
+}
+
+function LookAt({ sheet, plan }: { readonly sheet: Sheet; readonly plan: Plan }) {
+  const { store } = sheet;
+  const rig = useSyncExternalStore(store.subscribe, store.rig);
+  const preview = useMemo(() => previewPlan(rig, plan), [rig, plan]);
+  const leave = () => sheet.set({ preview: undefined });
+  const apply = () => {
+    leave();
+    carryOut(sheet, plan);
+  };
+  const nothing = preview.rig === rig;
+  const answers = (
+    <>
+      <Button onClick={leave}>{SHEET_WORDS.leave}</Button>
+      <Button look="main" onClick={apply} disabled={nothing} autoFocus>
+        {SHEET_WORDS.apply}
+      </Button>
+    </>
+  );
+  return (
+    <Dialog title={PREVIEW_WORDS.title(plan.name)} onClose={leave} answers={answers}>
+      {nothing ? <p>{PREVIEW_WORDS.nothing}</p> : <WhatChanges before={rig} preview={preview} />}
+    </Dialog>
+  );
+}
+
+function WhatChanges({ before, preview }: { readonly before: Rig; readonly preview: PlanPreview }) {
+  const { changes, fixturesAdded, fixturesRemoved, findingsAdded, findingsRemoved } = preview;
+  const changed = changes.filter(({ field }) => field !== 'order');
+  const same = findingsAdded.length + findingsRemoved.length === 0;
+  return (
+    <>
+      {fixturesAdded.length === 0 ? null : <p>{PREVIEW_WORDS.added(fixturesAdded.length)}</p>}
+      {fixturesRemoved.length === 0 ? null : <p>{PREVIEW_WORDS.removed(fixturesRemoved.length)}</p>}
+      {changed.length === 0 ? null : <Changes rig={before} changes={changed} />}
+      {same ? <p className="text-soft">{PREVIEW_WORDS.same}</p> : null}
+      <Findings title={PREVIEW_WORDS.cleared(findingsRemoved.length)} findings={findingsRemoved} rig={before} />
+      <Findings title={PREVIEW_WORDS.raised(findingsAdded.length)} findings={findingsAdded} rig={preview.rig} />
+    </>
+  );
+}
+
+function Changes({ rig, changes }: { readonly rig: Rig; readonly changes: readonly CellChange[] }) {
+  const shown = changes.slice(0, MOST);
+  return (
+    <>
+      <p>{PREVIEW_WORDS.changes(changes.length)}</p>
+      <Table
+        caption={PREVIEW_WORDS.changes(changes.length)}
+        rowName="unit"
+        keyOf={({ fixture, field }: CellChange) => `${fixture} ${field}`}
+        columns={[
+          { key: 'unit', heading: PREVIEW_WORDS.unit, cell: ({ fixture }) => unitName(getRow(rig.fixtures, fixture)) },
+          { key: 'cell', heading: PREVIEW_WORDS.cell, cell: ({ field }) => cellTitle(field) },
+          { key: 'from', heading: PREVIEW_WORDS.from, cell: ({ field, from }) => valueWords(field, from) },
+          { key: 'to', heading: PREVIEW_WORDS.to, cell: ({ field, to }) => <b>{valueWords(field, to)}</b> },
+        ]}
+        rows={shown}
+      />
+      {changes.length > MOST ? <p className="text-soft">{PREVIEW_WORDS.more(changes.length - MOST)}</p> : null}
+    </>
+  );
+}
+
+interface FindingsProps {
+  readonly title: string;
+  readonly findings: readonly Finding[];
+  readonly rig: Rig;
+}
+
+function Findings({ title, findings, rig }: FindingsProps) {
+  if (findings.length === 0) return null;
+  return (
+    <section>
+      <h3>{title}</h3>
+      <ul>
+        {findings.slice(0, MOST).map((finding) => (
+          <li key={finding.key}>
+            <Mark severity={finding.severity} className="mr-1" />
+            {findingSentence(finding, rig)}
+          </li>
+        ))}
+      </ul>
+      {findings.length > MOST ? <p className="text-soft">{PREVIEW_WORDS.more(findings.length - MOST)}</p> : null}
+    </section>
+  );
+}
