@@ -1,7 +1,13 @@
+import { counted } from './screens.ts';
+
 export const ACCOUNT_WORDS = {
   title: 'Account',
   light: 'Day or dark',
   signedInAs: (name: string, email: string) => `${name}, ${email}`,
+  unsaved: (edits: number) => ({
+    what: `${counted(edits, 'edit')} on this device ${edits === 1 ? 'has' : 'have'} not reached the server.`,
+    next: 'They stay here when you sign out, and go up when you sign in again on this device.',
+  }),
   signOut: 'Sign out',
   signingOut: 'Signing out …',
   signOutFailed: {

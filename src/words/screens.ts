@@ -21,6 +21,7 @@ export const SAVE_WORDS = {
 
 export const KIT_WORDS = {
   skip: 'Skip to the main part',
+  tableOf: (caption: string) => `${caption}, table`,
   cancel: 'Cancel',
   close: 'Close',
   loading: 'Loading …',

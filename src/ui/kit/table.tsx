@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { KIT_WORDS } from '#words/screens.ts';
 
 export interface Column<Row> {
   readonly key: string;
@@ -23,7 +24,7 @@ export interface TableProps<Row> {
 /** A short ruled table. It scrolls sideways within itself where it does not fit. */
 export function Table<Row>({ caption, columns, rows, keyOf, rowName }: TableProps<Row>) {
   return (
-    <section className="overflow-x-auto" aria-label={caption}>
+    <section className="overflow-x-auto" aria-label={KIT_WORDS.tableOf(caption)}>
       <table className="w-full border-collapse text-left">
         <caption className="sr-only">{caption}</caption>
         <thead>

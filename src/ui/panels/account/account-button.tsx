@@ -1,6 +1,7 @@
 'use client';
 
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
+import type { Me } from '#wire/me.ts';
 import { ACCOUNT_WORDS, SIGN_IN_WORDS } from '#words/account.ts';
 import { KIT_WORDS } from '#words/screens.ts';
 import { Button } from '../../kit/button.tsx';
@@ -31,7 +32,7 @@ export function AccountButton() {
 }
 
 interface AccountDialogProps {
-  readonly user: { readonly name: string; readonly email: string } | null;
+  readonly user: Me['user'];
   readonly onClose: () => void;
 }
 
@@ -58,9 +59,30 @@ function AccountDialog({ user, onClose }: AccountDialogProps) {
   return (
     <Dialog title={user === null ? ACCOUNT_WORDS.light : ACCOUNT_WORDS.title} onClose={onClose} answers={answers}>
       {user === null ? null : <p>{ACCOUNT_WORDS.signedInAs(user.name, user.email)}</p>}
+      {user === null ? null : <UnsavedHere user={user.id} />}
       <ThemeSelect />
       <PlainHttpNotice />
       {state === 'failed' ? <Message severity="blocker" said={ACCOUNT_WORDS.signOutFailed} /> : null}
     </Dialog>
   );
+}
+
+/** Tells of edits that would be left waiting on this device when one signs out. */
+function UnsavedHere({ user }: { readonly user: string }) {
+  const [unsaved, setUnsaved] = useState(0);
+  useEffect(() => {
+    let gone = false;
+    const count = async () => {
+      // Loaded only now: it brings the whole document library along, which no other page needs.
+      const { unsavedOnDevice } = await import('../../live/sync/indexed-db-copy.ts');
+      const found = await unsavedOnDevice(user);
+      if (gone || !found.ok) return; // Without storage nothing waits on this device.
+      setUnsaved([...found.value.values()].reduce((sum, edits) => sum + edits, 0));
+    };
+    void count();
+    return () => {
+      gone = true;
+    };
+  }, [user]);
+  return unsaved === 0 ? null : <Message severity="caution" said={ACCOUNT_WORDS.unsaved(unsaved)} />;
 }

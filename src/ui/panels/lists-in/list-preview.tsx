@@ -38,6 +38,7 @@ export function ListPreview({ opened, rigId, crewId, onAnother }: ListPreviewPro
         <Button onClick={onAnother}>{LISTS_IN_WORDS.another}</Button>
       </div>
       <Cautions opened={opened} />
+      <BringIn list={list} leftOut={leftOut} layout={layout} rigId={rigId} crewId={crewId} />
       <Part title={LISTS_IN_WORDS.columns} about={LISTS_IN_WORDS.columnsAbout}>
         <div className="py-3">
           <HeadingChoice grid={grid} choice={choice} />
@@ -45,7 +46,6 @@ export function ListPreview({ opened, rigId, crewId, onAnother }: ListPreviewPro
         <ColumnsTable grid={grid} layout={choice.layout} list={list} onMeaning={choice.setMeaning} />
       </Part>
       <Part title={LISTS_IN_WORDS.lines} about={LISTS_IN_WORDS.linesAbout}>
-        <BringIn list={list} leftOut={leftOut} layout={layout} rigId={rigId} crewId={crewId} />
         <LinesPart list={list} rig={rig} leftOut={leftOut} onLeftOut={setLeftOut} />
       </Part>
     </div>
