@@ -1,7 +1,7 @@
 import type { Rig } from '../model/rig.ts';
-import { cellReader, columnsFor } from './fixture-cells.ts';
+import { cellsReader, columnsFor } from './fixture-cells.ts';
 import type { PatchColumn } from './patch-format.ts';
-import { findingLines, type Sheet, type Standing } from './sheet.ts';
+import { findingLines, rowsFrom, type Sheet, type Standing } from './sheet.ts';
 import { byChannel } from './sheet-order.ts';
 
 const COLUMNS: readonly PatchColumn[] = [
@@ -29,7 +29,6 @@ const COLUMNS: readonly PatchColumn[] = [
 export function channelSheet(rig: Rig, standing: Standing): Sheet {
   const fixtures = byChannel(rig);
   const columns = columnsFor(fixtures, COLUMNS);
-  const read = cellReader(rig);
-  const rows = fixtures.map((fixture) => columns.map((column) => read(fixture, column)));
-  return { kind: 'channels', columns, rows, foot: findingLines(standing) };
+  const rows = rowsFrom(fixtures, cellsReader(rig, columns));
+  return { kind: 'channels', columns, ...rows, foot: findingLines(standing) };
 }

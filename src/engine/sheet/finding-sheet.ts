@@ -2,7 +2,7 @@ import { getRow } from '#base/table.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Fixture } from '../model/fixture.ts';
 import type { Rig } from '../model/rig.ts';
-import type { Sheet, SheetCell, SheetColumn, Standing } from './sheet.ts';
+import { rowsFrom, type Sheet, type SheetCell, type SheetColumn, type Standing } from './sheet.ts';
 
 const COLUMNS = [
   'severity',
@@ -16,7 +16,7 @@ const COLUMNS = [
 
 /** One row per finding that stands, with every unit it concerns. */
 export function findingSheet(rig: Rig, { findings, say }: Standing): Sheet {
-  const rows = findings.map((finding): readonly SheetCell[] => {
+  const rows = rowsFrom(findings, (finding): readonly SheetCell[] => {
     const fixtures = finding.fixtures.flatMap((id) => getRow(rig.fixtures, id) ?? []);
     const run = runOf(finding);
     const channels = [...new Set(fixtures.flatMap((fixture) => fixture.channel ?? []))].sort((a, b) => a - b);
@@ -30,7 +30,7 @@ export function findingSheet(rig: Rig, { findings, say }: Standing): Sheet {
       channels.join(', '),
     ];
   });
-  return { kind: 'findings', columns: COLUMNS, rows, foot: [] };
+  return { kind: 'findings', columns: COLUMNS, ...rows, foot: [] };
 }
 
 const runOf = (finding: Finding) => ('run' in finding ? finding.run : undefined);

@@ -33,38 +33,52 @@ function unreadableBreaks(fixture: Fixture): number {
 }
 
 /** Reads a fixture's cells for a sheet, column by column; what could not be read is printed as it stands. */
-export function cellReader(rig: Rig): (fixture: Fixture, column: PatchColumn) => SheetCell {
-  const printed = new Map<readonly number[], SheetCell>();
-  const footprint = (fixture: Fixture) => {
-    const footprints = modeOf(rig, fixture)?.footprints;
-    if (footprints === undefined) return null;
-    const known = printed.get(footprints);
-    if (known !== undefined) return known;
-    const cell = footprints.length === 1 ? (footprints[0] ?? null) : formatFootprints(footprints);
-    printed.set(footprints, cell);
-    return cell;
-  };
-  return (fixture, column) => {
-    switch (column) {
-      case 'footprint':
-        return footprint(fixture);
-      case 'universe':
-      case 'universe2':
-      case 'universe3':
-      case 'universe4':
-        return universeCell(fixture, partOf(column));
-      case 'slot':
-      case 'slot2':
-      case 'slot3':
-      case 'slot4':
-        return slotCell(fixture, partOf(column));
-      case 'channel':
-        return fixture.channel ?? unreadableCell(fixture, column);
-      case 'order':
-        return unreadableCell(fixture, column) ?? fixture.order;
-      default:
-        return fixture[column];
+export function cellsReader(rig: Rig, columns: readonly PatchColumn[]): (fixture: Fixture) => readonly SheetCell[] {
+  const readers = columns.map((column) => readerOf(column, rig));
+  return (fixture) => readers.map((read) => read(fixture));
+}
+
+type CellReader = (fixture: Fixture) => SheetCell;
+
+function readerOf(column: PatchColumn, rig: Rig): CellReader {
+  switch (column) {
+    case 'footprint':
+      return footprintReader(rig);
+    case 'universe':
+    case 'universe2':
+    case 'universe3':
+    case 'universe4': {
+      const part = partOf(column);
+      return (fixture) => universeCell(fixture, part);
     }
+    case 'slot':
+    case 'slot2':
+    case 'slot3':
+    case 'slot4': {
+      const part = partOf(column);
+      return (fixture) => slotCell(fixture, part);
+    }
+    case 'channel':
+      return (fixture) => fixture.channel ?? unreadableCell(fixture, 'channel');
+    case 'order':
+      return (fixture) => unreadableCell(fixture, 'order') ?? fixture.order;
+    default:
+      return (fixture) => fixture[column];
+  }
+}
+
+/** The slots of a fixture's mode. Looked up once for each way in which type and mode are written. */
+function footprintReader(rig: Rig): CellReader {
+  const known = new Map<string, Map<string, SheetCell>>();
+  return (fixture) => {
+    const ofType = known.get(fixture.type) ?? new Map<string, SheetCell>();
+    known.set(fixture.type, ofType);
+    const cell = ofType.get(fixture.mode);
+    if (cell !== undefined) return cell;
+    const footprints = modeOf(rig, fixture)?.footprints ?? [];
+    const printed = footprints.length === 1 ? (footprints[0] ?? null) : formatFootprints(footprints);
+    ofType.set(fixture.mode, printed);
+    return printed;
   };
 }
 

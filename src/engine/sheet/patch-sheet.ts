@@ -1,8 +1,8 @@
 import { rowsOf } from '#base/table.ts';
 import { compareNatural } from '../model/natural-order.ts';
 import type { Rig } from '../model/rig.ts';
-import { cellReader, columnsFor } from './fixture-cells.ts';
-import { type FootLine, findingLines, type Sheet, type Standing } from './sheet.ts';
+import { cellsReader, columnsFor } from './fixture-cells.ts';
+import { type FootLine, findingLines, rowsFrom, type Sheet, type Standing } from './sheet.ts';
 import { byPlace } from './sheet-order.ts';
 
 /**
@@ -12,9 +12,8 @@ import { byPlace } from './sheet-order.ts';
 export function patchSheet(rig: Rig, standing: Standing): Sheet {
   const fixtures = byPlace(rig);
   const columns = columnsFor(fixtures);
-  const read = cellReader(rig);
-  const rows = fixtures.map((fixture) => columns.map((column) => read(fixture, column)));
-  return { kind: 'patch', columns, rows, foot: [...records(rig), ...findingLines(standing)] };
+  const rows = rowsFrom(fixtures, cellsReader(rig, columns));
+  return { kind: 'patch', columns, ...rows, foot: [...records(rig), ...findingLines(standing)] };
 }
 
 function records(rig: Rig): readonly FootLine[] {

@@ -10,24 +10,33 @@ import { compareRowOrder } from '../model/row-order.ts';
  * last; then units in natural order, and rows as they were put.
  */
 export function byPlace(rig: Rig): Fixture[] {
-  const groups = new Map<PositionId, Keyed[]>();
-  const ids = new Map<string, PositionId>();
-  for (const fixture of rowsOf(rig.fixtures)) {
-    const id = ids.get(fixture.position) ?? positionId(fixture.position);
-    ids.set(fixture.position, id);
-    const group = groups.get(id);
-    if (group === undefined) groups.set(id, [keyed(fixture)]);
-    else group.push(keyed(fixture));
-  }
+  const groups = groupsByPlace(rig);
   const order = new Map<string, number>();
   for (const position of rowsOf(rig.positions)) order.set(position.id, position.order);
   const rank = (id: PositionId) => order.get(id) ?? (id === '' ? Number.MAX_VALUE : Number.MAX_VALUE / 2);
   const places = [...groups.keys()].sort((a, b) => rank(a) - rank(b) || compareNatural(a, b));
   const fixtures: Fixture[] = [];
   for (const place of places) {
-    for (const { fixture } of (groups.get(place) ?? []).sort(compareUnits)) fixtures.push(fixture);
+    for (const { fixture } of (groups.get(place) ?? []).map(keyed).sort(compareUnits)) fixtures.push(fixture);
   }
   return fixtures;
+}
+
+/** Grouped by the position as written first, since folding a name costs more than everything else here. */
+function groupsByPlace(rig: Rig): Map<PositionId, Fixture[]> {
+  const written = new Map<string, Fixture[]>();
+  for (const fixture of rowsOf(rig.fixtures)) {
+    const group = written.get(fixture.position);
+    if (group === undefined) written.set(fixture.position, [fixture]);
+    else group.push(fixture);
+  }
+  const groups = new Map<PositionId, Fixture[]>();
+  for (const [name, group] of written) {
+    const id = positionId(name);
+    const others = groups.get(id);
+    groups.set(id, others === undefined ? group : [...others, ...group]);
+  }
+  return groups;
 }
 
 interface Keyed {

@@ -32,8 +32,10 @@ export type FootLine =
 export interface Sheet {
   readonly kind: SheetKind;
   readonly columns: readonly SheetColumn[];
-  /** Each as wide as `columns`. */
-  readonly rows: readonly (readonly SheetCell[])[];
+  /** Each as wide as `columns`. Made while they are asked for, as often as they are, so that the first leaves at once. */
+  readonly rows: Iterable<readonly SheetCell[]>;
+  /** How many rows there are. */
+  readonly length: number;
   readonly foot: readonly FootLine[];
 }
 
@@ -46,4 +48,17 @@ export interface Standing {
 /** The findings as they stand at the foot of a sheet. */
 export function findingLines({ findings, say }: Standing): readonly FootLine[] {
   return findings.map((finding) => ({ kind: 'finding', severity: finding.severity, text: say(finding) }));
+}
+
+/** Rows made of items one by one, whenever they are asked for. */
+export function rowsFrom<Item>(
+  items: readonly Item[],
+  cells: (item: Item) => readonly SheetCell[],
+): Pick<Sheet, 'rows' | 'length'> {
+  const rows = {
+    *[Symbol.iterator]() {
+      for (const item of items) yield cells(item);
+    },
+  };
+  return { rows, length: items.length };
 }

@@ -2,7 +2,7 @@ import { getRow } from '#base/table.ts';
 import { type Claim, slotRuns } from '../address/claim.ts';
 import type { Fixture } from '../model/fixture.ts';
 import type { Rig } from '../model/rig.ts';
-import { findingLines, type Sheet, type SheetCell, type SheetColumn, type Standing } from './sheet.ts';
+import { findingLines, rowsFrom, type Sheet, type SheetCell, type SheetColumn, type Standing } from './sheet.ts';
 import { byPlace } from './sheet-order.ts';
 
 const COLUMNS = [
@@ -25,7 +25,7 @@ export function universeSheet(rig: Rig, standing: Standing): Sheet {
   const runs: { readonly fixture: Fixture; readonly claim: Claim }[] = [];
   for (const fixture of byPlace(rig)) for (const claim of slotRuns(rig, fixture)) runs.push({ fixture, claim });
   runs.sort((a, b) => a.claim.universe - b.claim.universe || a.claim.first - b.claim.first);
-  const rows = runs.map(({ fixture, claim }): readonly SheetCell[] => [
+  const rows = rowsFrom(runs, ({ fixture, claim }): readonly SheetCell[] => [
     claim.universe,
     getRow(rig.universes, String(claim.universe))?.label ?? null,
     claim.first,
@@ -39,5 +39,5 @@ export function universeSheet(rig: Rig, standing: Standing): Sheet {
     claim.part,
     fixture.purpose,
   ]);
-  return { kind: 'universes', columns: COLUMNS, rows, foot: findingLines(standing) };
+  return { kind: 'universes', columns: COLUMNS, ...rows, foot: findingLines(standing) };
 }

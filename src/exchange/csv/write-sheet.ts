@@ -23,7 +23,7 @@ function* linesOf(sheet: Sheet, words: SheetWords): Generator<readonly CsvCell[]
   yield [];
   yield [END_MARK];
   for (const line of sheet.foot) yield footCells(line);
-  const none = sheet.kind === 'findings' ? sheet.rows.length === 0 : !sheet.foot.some(({ kind }) => kind === 'finding');
+  const none = sheet.kind === 'findings' ? sheet.length === 0 : !sheet.foot.some(({ kind }) => kind === 'finding');
   if (none) yield [words.nothingStands];
 }
 
