@@ -154,7 +154,9 @@ export class World {
       this.setRole(person.user, 'writer');
       person.client.nudge();
     }
-    for (let round = 0; round < 75; round++) {
+    // A socket that is dead without knowing it is found out after 25 s.
+    let atRest = 0;
+    for (let round = 0; round < 75 && atRest < 20; round++) {
       // Whoever was told to stop while their way back was being opened comes back when they look at the page again.
       for (const { client } of this.people) if (client.state().link === 'stopped') client.nudge();
       for (let quiet = false; !quiet; ) {
@@ -163,6 +165,8 @@ export class World {
         quiet = !this.network.deliver(this.rng) && this.held.size === 0;
         await flush();
       }
+      const done = this.people.every(({ client }) => client.state().link === 'live' && client.state().save === 'saved');
+      atRest = done ? atRest + 1 : 0;
       this.clock.advance(2_000);
       await flush();
     }

@@ -40,6 +40,7 @@ export interface RigClient {
 
 /** How long the connection waits for the copy on this device to be read, in milliseconds. */
 const COPY_PATIENCE_MS = 3_000;
+const COPY_RETRY_MS = 10_000;
 
 export function createRigClient(options: RigClientOptions): RigClient {
   return new LiveRig(options);
@@ -53,7 +54,7 @@ class LiveRig implements RigClient {
   private readonly keeper: CopyKeeper;
   private readonly sender: Sender;
   private readonly loading: Promise<void>;
-  private readonly stopWaiting: () => void;
+  private stopWaiting: () => void;
   private link: LinkToServer | undefined;
   private role: SyncRole | undefined;
   private filled = false;
@@ -91,7 +92,12 @@ class LiveRig implements RigClient {
     this.stopWaiting();
     if (this.closed) return;
     if (answer.ok) this.fill(answer.value);
-    else this.keeper.broken(answer.error);
+    else {
+      this.keeper.broken(answer.error);
+      // What is there may be the only copy of an edit: it is read as soon as it can be.
+      if (answer.error !== 'missing')
+        this.stopWaiting = this.options.clock.after(COPY_RETRY_MS, () => void this.load());
+    }
     this.goOnline();
     this.changed();
   }
