@@ -47,7 +47,7 @@ export const LISTS_IN_WORDS = {
   show: 'Show',
   shows: {
     all: (count: number) => `all lines (${count})`,
-    remarked: (count: number) => `lines with something to say (${count})`,
+    check: (count: number) => `lines to check (${count})`,
     unread: (count: number) => `lines not read (${count})`,
   },
   take: 'Bring in',
@@ -61,11 +61,14 @@ export const LISTS_IN_WORDS = {
     readonly types: number;
     readonly unread: number;
     readonly leftOut: number;
+    readonly toCheck: number;
   }) =>
     [
       counted(taken.positions, 'position'),
       counted(taken.types, 'type'),
-      taken.unread === 0 ? 'every line read' : `${counted(taken.unread, 'line')} not read`,
+      ...(taken.unread === 0 && taken.toCheck === 0 ? ['every line read'] : []),
+      ...(taken.unread === 0 ? [] : [`${counted(taken.unread, 'line')} not read`]),
+      ...(taken.toCheck === 0 ? [] : [`${counted(taken.toCheck, 'line')} to check`]),
       ...(taken.leftOut === 0 ? [] : [`${counted(taken.leftOut, 'line')} left out`]),
     ].join(' · '),
   alreadyThere: (count: number) =>

@@ -1,10 +1,10 @@
-import type { ListLine, ListRemark, RemarkCode } from '#engine/list/read-list.ts';
-import type { Severity } from '#engine/model/finding.ts';
+import type { ListLine, ListRemark } from '#engine/list/read-list.ts';
 import type { Cells } from '#engine/model/fixture.ts';
 import { LINE_WORDS, LISTS_IN_WORDS, REMARK_WORDS, UNREAD_WORDS } from '#words/lists-in.ts';
 import { Mark } from '../../kit/mark.tsx';
 import { columnName } from './column-name.ts';
 import { fixtureWords } from './fixture-words.ts';
+import { REMARK_SEVERITY } from './remark-severity.ts';
 
 export interface LineCellsProps {
   readonly line: ListLine;
@@ -99,7 +99,7 @@ function FixtureLine({ cells }: { readonly cells: Cells }) {
 function Remark({ remark }: { readonly remark: ListRemark }) {
   return (
     <p className="flex gap-1">
-      <Mark severity={SEVERITIES[remark.code]} />
+      <Mark severity={REMARK_SEVERITY[remark.code]} />
       <span>
         {remark.column === null ? null : <span className="text-soft">{columnName(remark.column)}: </span>}
         {REMARK_WORDS[remark.code](remark.text)}
@@ -110,23 +110,3 @@ function Remark({ remark }: { readonly remark: ListRemark }) {
 
 /** What one line makes and says is known by its place within the line: read anew, it is another list. */
 const numbered = <Item,>(items: readonly Item[]) => items.map((item, index) => ({ number: index + 1, item }));
-
-const SEVERITIES: Readonly<Record<RemarkCode, Severity>> = {
-  unreadable: 'caution',
-  'kept-in-notes': 'caution',
-  'not-taken': 'caution',
-  'too-long': 'caution',
-  expanded: 'note',
-  'quantity-differs': 'caution',
-  'unit-not-counted': 'caution',
-  'channel-shared': 'note',
-  'address-shared': 'note',
-  'address-not-counted': 'caution',
-  'next-universe': 'caution',
-  'range-differs': 'caution',
-  'mode-split': 'caution',
-  'zero-restored': 'note',
-  'universe-differs': 'caution',
-  'no-universe': 'caution',
-  'footprint-from-words': 'note',
-};

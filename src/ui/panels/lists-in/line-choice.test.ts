@@ -24,7 +24,14 @@ function list(...texts: readonly string[]): FixtureList {
 const LIST = list('1 Bar 1/Spot x2 !', '2 -', '3 bar  1/Wash x1', '4 ?', '5 /Spot x3');
 
 test('counts what comes in, names by their folded form and empty ones not at all', () => {
-  expect(countTaken(LIST, new Set())).toEqual({ fixtures: 6, positions: 1, types: 2, unread: 1, leftOut: 0 });
+  expect(countTaken(LIST, new Set())).toEqual({
+    fixtures: 6,
+    positions: 1,
+    types: 2,
+    unread: 1,
+    leftOut: 0,
+    toCheck: 1,
+  });
 });
 
 test('does not count lines left out, nor numbers that are no line of fixtures', () => {
@@ -37,9 +44,9 @@ test('does not count lines left out, nor numbers that are no line of fixtures', 
   });
 });
 
-test('shows all lines, those with something to say, or those not read', () => {
+test('shows all lines, those that want a look, or those not read', () => {
   const numbers = (show: Parameters<typeof shownLines>[1]) => shownLines(LIST, show).map((each) => each.line);
   expect(numbers('all')).toEqual([1, 2, 3, 4, 5]);
-  expect(numbers('remarked')).toEqual([1, 4]);
+  expect(numbers('check')).toEqual([1, 4]);
   expect(numbers('unread')).toEqual([4]);
 });
