@@ -4,6 +4,7 @@ import type { Fixture } from '../model/fixture.ts';
 import { type FixtureId, type ModeId, modeId } from '../model/ids.ts';
 import { EMPTY_RIG, type Mode, type Rig } from '../model/rig.ts';
 import { claimsOf } from './claim.ts';
+import { KeySet } from './key-set.ts';
 import { type Occupancy, occupancyFrom, type Seat } from './occupancy.ts';
 import { sameAddresses, typeKeyOf, type Unit } from './unit.ts';
 import { addClaim, dropClaim, firstOf, lastOf, noClaims, partOf, type UniverseClaims } from './universe-claims.ts';
@@ -27,7 +28,7 @@ export interface UnitChange {
 /** What a step changed: units, and universes in which a claim or its claimant changed. */
 export interface IndexStep {
   readonly changes: readonly UnitChange[];
-  readonly universes: ReadonlySet<number>;
+  readonly universes: Iterable<number>;
 }
 
 /** The index of a rig. `update` takes it to another rig and says what changed on the way. */
@@ -82,7 +83,7 @@ export class RigIndex implements OccupancyIndex {
   update(next: Rig): IndexStep {
     const before = this.rig;
     const changes: UnitChange[] = [];
-    const universes = new Set<number>();
+    const universes = new KeySet<number>();
     this.rig = next;
     const remodelled = before.modes !== next.modes && this.#takeModes(before, next);
     if (before.fixtures !== next.fixtures) {
@@ -113,7 +114,7 @@ export class RigIndex implements OccupancyIndex {
     else this.#types.set(type, count);
   }
 
-  #change(id: string, old: Fixture | undefined, after: Fixture | undefined, universes: Set<number>): UnitChange {
+  #change(id: string, old: Fixture | undefined, after: Fixture | undefined, universes: KeySet<number>): UnitChange {
     const known = this.#units.get(id);
     if (after === undefined) {
       const unit = known as Unit;
@@ -132,7 +133,7 @@ export class RigIndex implements OccupancyIndex {
     return { unit: known, before: old, beforeMode, after };
   }
 
-  #alter(unit: Unit, after: Fixture, universes: Set<number>): void {
+  #alter(unit: Unit, after: Fixture, universes: KeySet<number>): void {
     const before = unit.fixture;
     const sameMode = before.type === after.type && before.mode === after.mode;
     if (sameMode && sameAddresses(before, after)) {
@@ -148,7 +149,7 @@ export class RigIndex implements OccupancyIndex {
   }
 
   /** Gives a unit what the rig's modes now say of it; a change is noted when that makes a difference. */
-  #remodel(unit: Unit, changes: UnitChange[], universes: Set<number>): void {
+  #remodel(unit: Unit, changes: UnitChange[], universes: KeySet<number>): void {
     const { mode, typeKnown, fixture, modeKey } = unit;
     const now = this.#modes.get(modeKey);
     const known = now !== undefined || this.#types.has(typeKeyOf(modeKey));
@@ -170,18 +171,19 @@ export class RigIndex implements OccupancyIndex {
     Object.assign(unit, this.#unitOf(unit.fixture));
   }
 
-  #seat(unit: Unit, universes: Set<number>): void {
+  #seat(unit: Unit, universes: KeySet<number>): void {
     for (const claim of claimsOf(unit.fixture, unit.mode)) {
       universes.add(claim.universe);
       addClaim(this.#claimsIn(claim.universe), unit, claim);
     }
   }
 
-  #unseat(unit: Unit, universes: Set<number>): void {
-    for (const { universe } of claimsOf(unit.fixture, unit.mode)) {
+  #unseat(unit: Unit, universes: KeySet<number>): void {
+    for (const claim of claimsOf(unit.fixture, unit.mode)) {
+      const { universe } = claim;
       universes.add(universe);
       const claims = this.#claimsIn(universe);
-      dropClaim(claims, unit);
+      dropClaim(claims, unit, claim);
       if (claims.units.length > 0) continue;
       this.#claims.delete(universe);
       this.#used = undefined;

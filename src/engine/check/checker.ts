@@ -1,3 +1,5 @@
+import { claimsOf } from '../address/claim.ts';
+import { KeySet } from '../address/key-set.ts';
 import { type OccupancyIndex, RigIndex, type UnitChange } from '../address/occupancy-index.ts';
 import { sameAddresses } from '../address/unit.ts';
 import type { Finding, Severity } from '../model/finding.ts';
@@ -5,7 +7,7 @@ import type { FixtureId } from '../model/ids.ts';
 import { EMPTY_RIG, type Rig } from '../model/rig.ts';
 import { channelOnUnlike } from './channel-on-unlike.ts';
 import { channelShared } from './channel-shared.ts';
-import { mergeFindings } from './finding-list.ts';
+import { mergeFindings, withFinding, withoutFinding } from './finding-list.ts';
 import { ownBreaksOverlap } from './own-breaks-overlap.ts';
 import { pastTheEnd } from './past-the-end.ts';
 import { placeKeyOf, samePlace } from './same-place.ts';
@@ -43,14 +45,13 @@ export function createChecker(rig: Rig): Checker {
 }
 
 const NONE: readonly Finding[] = Object.freeze([]);
-const NOTHING: ReadonlySet<Finding> = new Set();
 const NO_CHANGE: FindingsDelta = Object.freeze({ added: NONE, removed: NONE });
 const UNIT_RULES = [pastTheEnd, ownBreaksOverlap, unknownType, unknownMode, unpatched, unreadable];
 
 /** The groups that a step has to look at again. */
 interface Touched {
-  readonly channels: Set<number>;
-  readonly places: Set<string>;
+  readonly channels: KeySet<number>;
+  readonly places: KeySet<string>;
 }
 
 class RigChecker implements Checker {
@@ -83,7 +84,7 @@ class RigChecker implements Checker {
     const { changes, universes } = this.#index.update(next);
     if (changes.length === 0) return NO_CHANGE;
     const delta: OpenDelta = { added: [], removed: [] };
-    const touched: Touched = { channels: new Set(), places: new Set() };
+    const touched: Touched = { channels: new KeySet(), places: new KeySet() };
     for (const change of changes) this.#take(change, touched, delta);
     for (const universe of universes) {
       this.#ofUniverses.settle(universe, slotsClaimedTwice(this.#index.claims(universe)), delta);
@@ -114,13 +115,16 @@ class RigChecker implements Checker {
   #take(change: UnitChange, touched: Touched, delta: OpenDelta): void {
     const { unit, after } = change;
     const found: Finding[] = [];
-    if (after !== undefined) for (const rule of UNIT_RULES) rule(unit, found);
+    if (after !== undefined) {
+      const claims = claimsOf(after, unit.mode);
+      for (const rule of UNIT_RULES) rule(unit, claims, found);
+    }
     this.#ofUnits.settle(unit.fixture.id, found, delta);
     this.#regroupChannel(change, touched.channels);
     this.#regroupPlace(change, touched.places);
   }
 
-  #regroupChannel({ unit, before, beforeMode, after }: UnitChange, touched: Set<number>): void {
+  #regroupChannel({ unit, before, beforeMode, after }: UnitChange, touched: KeySet<number>): void {
     const old = before?.channel ?? null;
     const now = after?.channel ?? null;
     if (old !== now) {
@@ -133,7 +137,7 @@ class RigChecker implements Checker {
     }
   }
 
-  #regroupPlace({ unit, before, after }: UnitChange, touched: Set<string>): void {
+  #regroupPlace({ unit, before, after }: UnitChange, touched: KeySet<string>): void {
     if (before?.position === after?.position && before?.unit === after?.unit) return;
     const old = before === undefined ? undefined : placeKeyOf(before);
     const now = after === undefined ? undefined : placeKeyOf(after);
@@ -163,18 +167,18 @@ class RigChecker implements Checker {
     for (const finding of removed) {
       counts[finding.severity] -= 1;
       if (!this.#arrived.delete(finding)) this.#left.add(finding);
-      for (const id of finding.fixtures) this.#name(id, new Set([finding]), NONE);
+      for (const id of finding.fixtures) this.#unname(id, finding);
     }
     for (const finding of added) {
       counts[finding.severity] += 1;
       this.#arrived.add(finding);
-      for (const id of finding.fixtures) this.#name(id, NOTHING, [finding]);
+      for (const id of finding.fixtures) this.#naming.set(id, withFinding(this.findingsOf(id), finding));
     }
     this.#counts = Object.freeze(counts);
   }
 
-  #name(fixture: FixtureId, removed: ReadonlySet<Finding>, added: readonly Finding[]): void {
-    const named = mergeFindings(this.findingsOf(fixture), removed, added);
+  #unname(fixture: FixtureId, finding: Finding): void {
+    const named = withoutFinding(this.findingsOf(fixture), finding);
     if (named.length === 0) this.#naming.delete(fixture);
     else this.#naming.set(fixture, named);
   }

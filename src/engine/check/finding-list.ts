@@ -8,7 +8,7 @@ export function mergeFindings(
   added: readonly Finding[],
 ): readonly Finding[] {
   const stayed = removed.size === 0 ? list : list.filter((finding) => !removed.has(finding));
-  if (added.length === 0) return Object.freeze(stayed);
+  if (added.length === 0) return stayed;
   const arriving = [...added].sort(compareFindings);
   const merged: Finding[] = [];
   let from = 0;
@@ -18,7 +18,20 @@ export function mergeFindings(
     merged.push(finding);
   }
   for (; from < stayed.length; from++) merged.push(stayed[from] as Finding);
-  return Object.freeze(merged);
+  return merged;
+}
+
+/** A short list, in the same order, with `finding` put where it belongs. */
+export function withFinding(list: readonly Finding[], finding: Finding): readonly Finding[] {
+  if (list.length === 0) return [finding];
+  const longer = list.slice();
+  longer.splice(placeFor(list, finding, 0), 0, finding);
+  return longer;
+}
+
+/** A short list without `finding`. */
+export function withoutFinding(list: readonly Finding[], finding: Finding): readonly Finding[] {
+  return list.filter((each) => each !== finding);
 }
 
 function placeFor(list: readonly Finding[], finding: Finding, from: number): number {

@@ -9,7 +9,6 @@ import { footprintsOf } from '../model/find-mode.ts';
 import type { SlotRun } from '../model/finding.ts';
 import type { FixtureId } from '../model/ids.ts';
 import type { Rig } from '../model/rig.ts';
-import { isPatched } from './unpatched.ts';
 
 /** Two fixtures that claim the same slots, or one whose own breaks do (then named twice). `asOne`: they act as one on purpose. */
 export interface OverlapPair {
@@ -48,8 +47,9 @@ export function rigSummary(rig: Rig): RigSummary {
   for (const fixture of rowsOf(rig.fixtures)) {
     const mode = index.mode(fixture);
     for (const footprint of footprintsOf(rig, fixture)) slotsAsked += footprint;
-    if (!isPatched({ fixture, mode })) unpatched.push(fixture.id);
-    if (claimsOf(fixture, mode).some((claim) => claim.over > 0)) pastEnd.push(fixture.id);
+    const claims = claimsOf(fixture, mode);
+    if (claims.length === 0) unpatched.push(fixture.id);
+    if (claims.some((claim) => claim.over > 0)) pastEnd.push(fixture.id);
     if (fixture.channel !== null) channels.set(fixture.channel, (channels.get(fixture.channel) ?? 0) + 1);
   }
   const overlapPairs = pairsOf(index);

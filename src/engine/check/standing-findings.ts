@@ -11,15 +11,9 @@ export interface OpenDelta {
   readonly removed: Finding[];
 }
 
-const NONE: readonly Finding[] = Object.freeze([]);
-
 /** The findings that stand, by what they come from: a unit, a universe, a channel, a place. */
 export class StandingFindings<Key> {
   readonly #standing = new Map<Key, readonly Finding[]>();
-
-  of(key: Key): readonly Finding[] {
-    return this.#standing.get(key) ?? NONE;
-  }
 
   /** Puts `fresh` in the place of what stood for `key`. A finding that stands already stays the same object. */
   settle(key: Key, fresh: readonly Finding[], delta: OpenDelta): void {
@@ -30,20 +24,26 @@ export class StandingFindings<Key> {
       for (const finding of fresh) delta.added.push(finding);
       return;
     }
-    const kept = keepSame(old, fresh, delta);
-    if (kept.length === 0) this.#standing.delete(key);
-    else this.#standing.set(key, kept);
+    if (fresh.length === 0) {
+      this.#standing.delete(key);
+      for (const finding of old) delta.removed.push(finding);
+    } else this.#standing.set(key, keepSame(old, fresh, delta));
   }
 }
 
 function keepSame(old: readonly Finding[], fresh: readonly Finding[], delta: OpenDelta): readonly Finding[] {
-  const leaving = new Map(old.map((finding) => [finding.key, finding]));
+  const standing = old.length > FEW ? new Map(old.map((finding) => [finding.key, finding])) : undefined;
+  const sameAs = ({ key }: Finding) =>
+    standing === undefined ? old.find((finding) => finding.key === key) : standing.get(key);
+  const stays = new Set<Finding>();
   const kept = fresh.map((finding) => {
-    const same = leaving.get(finding.key);
+    const same = sameAs(finding);
     if (same === undefined) delta.added.push(finding);
-    else leaving.delete(finding.key);
+    else stays.add(same);
     return same ?? finding;
   });
-  for (const finding of leaving.values()) delta.removed.push(finding);
+  for (const finding of old) if (!stays.has(finding)) delta.removed.push(finding);
   return kept;
 }
+
+const FEW = 8;

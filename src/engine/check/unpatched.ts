@@ -1,24 +1,20 @@
-import { footprintAt } from '../address/claim.ts';
+import { type Claim, claimsOf, footprintAt } from '../address/claim.ts';
 import type { Unit } from '../address/unit.ts';
 import type { Finding } from '../model/finding.ts';
 import { makeFinding } from './make-finding.ts';
 
 /** A fixture without any start address, or with none for one of its breaks. [CH8] */
-export function unpatched(unit: Unit, found: Finding[]): void {
+export function unpatched(unit: Unit, claims: readonly Claim[], found: Finding[]): void {
   const { fixture } = unit;
   const missing = missingParts(unit);
   if (missing.length === 0) return;
-  if (!isPatched(unit)) found.push(makeFinding({ rule: 'unpatched', part: null }, [fixture.id]));
+  if (claims.length === 0) found.push(makeFinding({ rule: 'unpatched', part: null }, [fixture.id]));
   else for (const part of missing) found.push(makeFinding({ rule: 'unpatched', part }, [fixture.id]));
 }
 
-/** Whether some break that has slots has a start address. */
+/** Whether a fixture claims any slot: some break that has slots has a start address. */
 export function isPatched({ fixture, mode }: Pick<Unit, 'fixture' | 'mode'>): boolean {
-  const { addresses } = fixture;
-  for (let part = 0; part < addresses.length; part++) {
-    if ((addresses[part] ?? null) !== null && footprintAt(mode, part) > 0) return true;
-  }
-  return false;
+  return claimsOf(fixture, mode).length > 0;
 }
 
 const NO_PARTS: readonly number[] = Object.freeze([]);
