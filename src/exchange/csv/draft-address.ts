@@ -45,14 +45,7 @@ export function draftAddress(
   if (read.universe !== null && universe !== null && universe !== read.universe) {
     line.remark('universe-differs', names.universe, universeText);
   }
-  return place(
-    line,
-    meaning,
-    read,
-    read.universe ?? (meaning === 'absolute' ? null : (universe ?? above)),
-    text,
-    universeText,
-  );
+  return place(line, meaning, read, read.universe ?? (meaning === 'absolute' ? null : (universe ?? above)), text);
 }
 
 /** The number in a universe cell: null for an empty one, undefined when it says something else. */
@@ -70,7 +63,6 @@ function place(
   read: ListAddress,
   universe: number | null,
   text: string,
-  universeText: string,
 ): DraftAddress {
   const hasUniverses = meaning === 'slot' || meaning === 'slot2' || meaning === 'slot3' || meaning === 'slot4';
   if (universe === null && hasUniverses && read.number <= SLOTS) {
@@ -78,7 +70,7 @@ function place(
     return { typed: text };
   }
   const start = placeAddress(universe, read.number);
-  if (start === undefined) return typed(line, meaning, universeText, text);
+  if (start === undefined) return typed(line, meaning, read.universe === null ? String(universe ?? '') : '', text);
   if (read.restored) line.remark('zero-restored', meaning, text);
   const slots = read.last === null ? null : read.last - read.number + 1;
   return { start, slots: slots !== null && slots >= 1 ? slots : null };

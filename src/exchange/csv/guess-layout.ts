@@ -1,10 +1,11 @@
-import type { Grid } from '#engine/list/grid.ts';
+import type { Grid, GridRow } from '#engine/list/grid.ts';
 import type { Layout, LayoutColumn, RememberedMapping } from '#engine/list/layout.ts';
 import type { Meaning } from '#engine/list/meaning.ts';
 import { PATCH_COLUMNS, PATCH_HEADINGS } from '#engine/sheet/patch-format.ts';
 import { columnFacts } from './column-facts.ts';
 import { guessMeanings } from './guess-meanings.ts';
 import { findHeadingRow } from './heading-row.ts';
+import { isTotalWord } from './list-words.ts';
 import { mappingKey } from './mapping-memory.ts';
 
 /** How a list is most likely to be read: the heading row found, each column's meaning guessed or, when known, `remembered`. */
@@ -19,9 +20,8 @@ export function layoutWithHeading(grid: Grid, headingRow: number | null): Layout
   const headings = Array.from({ length: grid.width }, (_, column) => (cells[column] ?? '').replace(/\s+/g, ' ').trim());
   const own = headingRow === null ? undefined : ownColumns(headings);
   if (own !== undefined) return { form: 'own', headingRow, columns: own, blankPosition: 'blank' };
-  const body = grid.rows.slice(headingRow === null ? 0 : headingRow + 1).filter((row) => filled(row.cells) > 1);
-  const others = body.filter((row) => !row.cells.every((cell, i) => cell.trim() === '' || cell.trim() === headings[i]));
-  const facts = headings.map((_, column) => columnFacts(others.map((row) => row.cells[column] ?? '')));
+  const body = grid.rows.slice(headingRow === null ? 0 : headingRow + 1).filter((row) => tells(row, headings));
+  const facts = headings.map((_, column) => columnFacts(body.map((row) => row.cells[column] ?? '')));
   return { form: 'theirs', headingRow, columns: guessMeanings(headings, facts), blankPosition: 'blank' };
 }
 
@@ -43,7 +43,12 @@ function withRemembered(layout: Layout, remembered: RememberedMapping): Layout {
   return { ...layout, columns, blankPosition: remembered.blankPosition };
 }
 
-const filled = (cells: readonly string[]) => cells.filter((cell) => cell.trim() !== '').length;
+/** Whether a row can tell what its columns hold: not a single line, a sum, or the headings once more. */
+function tells(row: GridRow, headings: readonly string[]): boolean {
+  const [first, ...others] = row.cells.map((cell) => cell.trim()).filter((cell) => cell !== '');
+  if (first === undefined || others.length === 0 || isTotalWord(first)) return false;
+  return !row.cells.every((cell, i) => cell.trim() === '' || cell.trim() === headings[i]);
+}
 
 /** The meanings of a patch sheet of ours; undefined when the headings are not those of one. */
 function ownColumns(headings: readonly string[]): readonly LayoutColumn[] | undefined {

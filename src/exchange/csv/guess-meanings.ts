@@ -64,11 +64,18 @@ const FRENCH = new Set([
   'univers',
 ]);
 
-/** In a French list `Circuit` is the desk's number, unless another column is the channel. Source: common practice. */
+const DESK_CIRCUITS = new Set(['kreis', 'stellkreis', 'kring']);
+
+/**
+ * `Circuit` in a French list, `Kreis` and `Kring` are the desk's number, unless another column is the channel. Source:
+ * common practice.
+ */
 function isDeskCircuit(heading: string, headings: readonly string[], facts: ColumnFacts | undefined): boolean {
-  if (foldHeading(heading) !== 'circuit' || facts === undefined || facts.whole < 0.6) return false;
-  const others = headings.map(foldHeading);
-  return others.some((each) => FRENCH.has(each)) && !headings.some((each) => hintsOf(each)[0]?.meaning === 'channel');
+  const folded = foldHeading(heading);
+  if (facts === undefined || facts.whole < 0.6) return false;
+  const french = folded === 'circuit' && headings.some((each) => FRENCH.has(foldHeading(each)));
+  if (!french && !DESK_CIRCUITS.has(folded)) return false;
+  return !headings.some((each) => hintsOf(each).some(({ meaning, weight }) => meaning === 'channel' && weight >= 2));
 }
 
 const MAKERS = new Set(

@@ -20,7 +20,7 @@ const SUITS: Partial<Record<Meaning, (facts: ColumnFacts) => number>> = {
   channel: (facts) =>
     facts.counted < 0.4 ? 0.2 : facts.counted * (facts.count < FEW ? 1 : 0.4 + 0.6 * facts.distinct),
   footprint: (facts) =>
-    facts.footprints < 0.4 ? 0.1 : facts.footprints * (facts.count < FEW || facts.distinct <= 0.4 ? 1 : 0.4),
+    facts.footprints < 0.4 ? 0.1 : facts.footprints * (facts.count < FEW || facts.distinct <= 0.6 ? 1 : 0.4),
   unit: (facts) => (facts.length <= 10 ? 1.02 : 0.2),
   universe: (facts) => (facts.pairs > 0.5 ? 0.2 : Math.max(0.3, facts.whole)),
   slot: numbers,
