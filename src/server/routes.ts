@@ -4,6 +4,7 @@ import { createAttempts } from './http/attempts.ts';
 import { authRoutes } from './http/routes/auth.ts';
 import { demoRoute } from './http/routes/demo.ts';
 import { healthRoute } from './http/routes/health.ts';
+import { sheetRoute } from './http/routes/sheet.ts';
 import { trpcRoutes } from './http/routes/trpc.ts';
 import type { SyncService } from './sync/sync-service.ts';
 import type { TaskContext } from './tasks/task-context.ts';
@@ -17,7 +18,7 @@ export interface RoutesOptions {
 }
 
 /** Every address below /api. The table in tests/prove/walls.ts has a row for each. */
-export function createRoutes({ tasks, version, config, report }: RoutesOptions): readonly Route[] {
+export function createRoutes({ tasks, sync, version, config, report }: RoutesOptions): readonly Route[] {
   const { store, clock, revoke } = tasks;
   const { demo, attemptsPerMinute } = config;
   return [
@@ -25,5 +26,6 @@ export function createRoutes({ tasks, version, config, report }: RoutesOptions):
     ...authRoutes({ revoke }),
     ...trpcRoutes({ tasks, demo, report }),
     demoRoute({ demo, attempts: createAttempts(attemptsPerMinute, clock) }),
+    sheetRoute({ store, sync, clock }),
   ];
 }

@@ -1,4 +1,4 @@
-import { initTRPC } from '@trpc/server';
+import { initTRPC, type TRPCError } from '@trpc/server';
 import { ZodError } from 'zod';
 import { HTTP_SENTENCES } from '#words/http.ts';
 import type { ApiContext } from './context.ts';
@@ -12,15 +12,17 @@ export const trpc = initTRPC.context<ApiContext>().create({
   isDev: false,
   errorFormatter: ({ shape, error }) => ({
     ...shape,
-    message: sentenceOf(error.code, error.message, error.cause),
+    message: sentenceOf(error),
     data: { ...shape.data, refusal: error instanceof Refused ? error.refusal : null },
   }),
 });
 
-function sentenceOf(code: string, message: string, cause: unknown): string {
+function sentenceOf(error: TRPCError): string {
+  const { code, cause } = error;
+  if (error instanceof Refused) return error.message;
   if (code === 'INTERNAL_SERVER_ERROR') return HTTP_SENTENCES.broken;
+  if (code === 'NOT_FOUND') return HTTP_SENTENCES.noSuchDoor;
   if (cause instanceof SyntaxError) return HTTP_SENTENCES.notJson;
-  if (!(cause instanceof ZodError)) return message;
-  const [issue] = cause.issues;
-  return issue ? HTTP_SENTENCES.unreadable(issue.path.join('.'), issue.message) : message;
+  const issue = cause instanceof ZodError ? cause.issues[0] : undefined;
+  return issue ? HTTP_SENTENCES.unreadable(issue.path.join('.'), issue.message) : HTTP_SENTENCES.notUnderstood;
 }

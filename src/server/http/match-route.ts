@@ -25,9 +25,19 @@ function paramsOf(pattern: string, pathname: string): Record<string, string> | u
   if (wanted.length !== given.length) return undefined;
   const params: Record<string, string> = {};
   for (const [index, part] of wanted.entries()) {
-    const text = given[index] ?? '';
+    const text = decoded(given[index] ?? '');
+    if (text === undefined) return undefined;
     if (part.startsWith(':') && text !== '') params[part.slice(1)] = text;
     else if (part !== text) return undefined;
   }
   return params;
+}
+
+function decoded(part: string): string | undefined {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    // A percent sign that means nothing: no address has one.
+    return undefined;
+  }
 }

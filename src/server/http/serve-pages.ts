@@ -63,6 +63,8 @@ function holdPage(response: ServerResponse, policyOf: (html: string) => string):
     response.setHeader('content-length', page.length);
     response.removeHeader('transfer-encoding');
     callback(chunk, encoding, done);
+    // The real end writes the head by whatever writeHead the response has.
+    Object.assign(response, { write, end, writeHead, flushHeaders });
     return end.call(response, response.req.method === 'HEAD' ? '' : page, 'utf8');
   }) as typeof end;
 }

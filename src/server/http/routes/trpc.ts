@@ -23,7 +23,7 @@ export function trpcRoutes(options: TrpcOptions): readonly Route[] {
 }
 
 async function callProcedures(request: ApiRequest, { tasks, demo, report }: TrpcOptions): Promise<Response> {
-  const calls = (request.params.procedures ?? '').split(/,|%2c/i).length;
+  const calls = (request.params.procedures ?? '').split(',').length;
   if (calls > CAPS.apiBatch) return refusal(400, 'too-many-calls', HTTP_SENTENCES.tooManyCalls(CAPS.apiBatch));
   const createContext = async (): Promise<ApiContext> => ({
     ...tasks,

@@ -1,0 +1,85 @@
+import type { Clock } from '#base/clock.ts';
+import { readRig } from '#document/read/rig-reader.ts';
+import { checkRig } from '#engine/check/check-rig.ts';
+import type { Rig } from '#engine/model/rig.ts';
+import { makeSheet } from '#engine/sheet/make-sheet.ts';
+import { SHEET_KINDS, type SheetKind } from '#engine/sheet/sheet.ts';
+import { writeSheet } from '#exchange/csv/write-sheet.ts';
+import { findingSentence } from '#words/findings.ts';
+import { HTTP_SENTENCES } from '#words/http.ts';
+import { REFUSAL_SENTENCES } from '#words/refusals.ts';
+import { NOTHING_STANDS, sheetFileName, sheetHead, sheetHeading } from '#words/sheets.ts';
+import { may } from '../../access/policy.ts';
+import { standingOnRig } from '../../access/standing.ts';
+import type { Store } from '../../db/store.ts';
+import type { SyncService } from '../../sync/sync-service.ts';
+import type { ApiRequest, Route } from '../api-request.ts';
+import { refusal } from '../json.ts';
+
+export interface SheetOptions {
+  readonly store: Store;
+  readonly sync: Pick<SyncService, 'readRig'>;
+  readonly clock: Clock;
+}
+
+/** `GET /api/rigs/:rigId/sheets/:sheet`: a sheet of a rig as it is now, such as `patch.csv`; with `?bom=1` marked as UTF-8. */
+export function sheetRoute(options: SheetOptions): Route {
+  return {
+    method: 'GET',
+    path: '/api/rigs/:rigId/sheets/:sheet',
+    handle: (request) => sendSheet(request, options),
+  };
+}
+
+async function sendSheet(request: ApiRequest, { store, sync, clock }: SheetOptions): Promise<Response> {
+  const { rigId = '', sheet = '' } = request.params;
+  const user = await request.user();
+  const standing = user ? await standingOnRig(store, user.id, rigId) : undefined;
+  // Who is not signed in hears what a stranger hears.
+  if (!standing || !may(standing.role, 'rig.read'))
+    return refusal(404, 'no-such-rig', REFUSAL_SENTENCES['no-such-rig']);
+  const kind = SHEET_KINDS.find((known) => `${known}.csv` === sheet);
+  if (!kind) return refusal(404, 'no-such-sheet', HTTP_SENTENCES.noSuchSheet);
+  const rig = await sync.readRig(rigId, readRig);
+  if (!rig) return refusal(404, 'no-such-rig', REFUSAL_SENTENCES['no-such-rig']);
+  const at = clock.now();
+  const text = csvOf(rig, { kind, name: standing.rigName, at });
+  const mark = request.url.searchParams.get('bom') === '1' ? '\ufeff' : '';
+  return new Response(streamOf(mark, text), {
+    headers: {
+      'content-type': 'text/csv; charset=utf-8',
+      'content-disposition': `attachment; filename="${sheetFileName(kind, standing.rigName, at)}"`,
+      'cache-control': 'no-store',
+    },
+  });
+}
+
+interface SheetOf {
+  readonly kind: SheetKind;
+  readonly name: string;
+  readonly at: number;
+}
+
+function csvOf(rig: Rig, { kind, name, at }: SheetOf): Iterable<string> {
+  const sheet = makeSheet(kind, rig, { findings: checkRig(rig), say: (finding) => findingSentence(finding, rig) });
+  return writeSheet(sheet, {
+    head: sheetHead(kind, name, at),
+    heading: sheetHeading,
+    nothingStands: NOTHING_STANDS,
+  });
+}
+
+/** Text as bytes that are made while they are sent. */
+function streamOf(mark: string, chunks: Iterable<string>): ReadableStream<Uint8Array> {
+  const encoder = new TextEncoder();
+  const rest = chunks[Symbol.iterator]();
+  let first = mark;
+  return new ReadableStream({
+    pull: (to) => {
+      const next = rest.next();
+      if (next.done) return to.close();
+      to.enqueue(encoder.encode(first + next.value));
+      first = '';
+    },
+  });
+}
