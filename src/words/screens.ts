@@ -26,6 +26,7 @@ export const KIT_WORDS = {
   close: 'Close',
   loading: 'Loading …',
   crew: 'Crew',
+  rig: 'Rig',
   retry: 'Try again',
 } as const;
 

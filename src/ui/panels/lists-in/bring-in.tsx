@@ -22,7 +22,7 @@ export interface BringInProps {
   readonly leftOut: ReadonlySet<number>;
   readonly layout: Layout;
   readonly rigId: string;
-  readonly crewId: string | undefined;
+  readonly crewId: string;
 }
 
 /** Says how much there is and brings it in: one edit, after which the sheet is shown. */
@@ -40,7 +40,7 @@ export function BringIn({ list, leftOut, layout, rigId, crewId }: BringInProps) 
     if (!done.ok) return setRefused(true);
     const mapping = rememberMapping(layout);
     // The list is in whether or not the crew's memory of its columns is.
-    if (mapping && crewId !== undefined) {
+    if (mapping) {
       const { key, meanings, blankPosition } = mapping;
       remember.mutate({ crewId, key, mapping: { key, meanings: [...meanings], blankPosition } });
     }

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { ListLine, ListRemark } from '#engine/list/read-list.ts';
 import type { Cells } from '#engine/model/fixture.ts';
 import { LINE_WORDS, LISTS_IN_WORDS, REMARK_WORDS, UNREAD_WORDS } from '#words/lists-in.ts';
@@ -9,8 +10,8 @@ import { REMARK_SEVERITY } from './remark-severity.ts';
 export interface LineCellsProps {
   readonly line: ListLine;
   readonly leftOut: boolean;
-  readonly onLeaveOut: () => void;
-  readonly onTake: () => void;
+  readonly onLeaveOut: (line: number) => void;
+  readonly onTake: (line: number) => void;
 }
 
 /** The cells of a fixture: a line of a sheet where there is room, words one after the other where there is not. */
@@ -18,7 +19,7 @@ export const FIXTURE_COLUMNS =
   'flex flex-wrap gap-x-3 md:grid md:grid-cols-[4rem_minmax(6rem,1fr)_3.5rem_minmax(8rem,2fr)_minmax(6rem,1fr)_6rem_minmax(8rem,2fr)]';
 
 /** The cells of one line, within its row: whether to bring it in, its number, and what it becomes. */
-export function LineCells({ line, leftOut, onLeaveOut, onTake }: LineCellsProps) {
+export const LineCells = memo(function LineCells({ line, leftOut, onLeaveOut, onTake }: LineCellsProps) {
   return (
     <>
       <td className="h-row text-center align-top">
@@ -28,7 +29,7 @@ export function LineCells({ line, leftOut, onLeaveOut, onTake }: LineCellsProps)
             className="mt-1 size-4 accent-ink touch:size-6"
             aria-label={LISTS_IN_WORDS.takeLine(line.line)}
             checked={!leftOut}
-            onChange={leftOut ? onTake : onLeaveOut}
+            onChange={() => (leftOut ? onTake(line.line) : onLeaveOut(line.line))}
           />
         ) : null}
       </td>
@@ -44,7 +45,7 @@ export function LineCells({ line, leftOut, onLeaveOut, onTake }: LineCellsProps)
       </td>
     </>
   );
-}
+});
 
 function Becomes({ line }: { readonly line: ListLine }) {
   switch (line.kind) {

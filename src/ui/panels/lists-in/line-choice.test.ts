@@ -41,6 +41,7 @@ test('does not count lines left out, nor numbers that are no line of fixtures', 
     types: 1,
     unread: 1,
     leftOut: 2,
+    toCheck: 0,
   });
 });
 

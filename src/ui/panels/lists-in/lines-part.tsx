@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import type { FixtureList } from '#engine/list/read-list.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { linesAlreadyIn } from '#exchange/csv/import-plan.ts';
@@ -12,11 +12,17 @@ export interface LinesPartProps {
   readonly list: FixtureList;
   readonly rig: Rig;
   readonly leftOut: ReadonlySet<number>;
-  readonly onLeftOut: (leftOut: ReadonlySet<number>) => void;
+  /** Changes which lines are left out; the same function each time. */
+  readonly changeLeftOut: (change: (before: ReadonlySet<number>) => ReadonlySet<number>) => void;
 }
 
 /** Which lines to look at, which of them the rig has already, and the lines themselves. */
-export function LinesPart({ list, rig, leftOut, onLeftOut }: LinesPartProps) {
+export function LinesPart({ list, rig, leftOut, changeLeftOut }: LinesPartProps) {
+  const leaveOut = useCallback((line: number) => changeLeftOut((before) => new Set(before).add(line)), [changeLeftOut]);
+  const take = useCallback(
+    (line: number) => changeLeftOut((before) => new Set([...before].filter((each) => each !== line))),
+    [changeLeftOut],
+  );
   const [show, setShow] = useState<Show>('all');
   const lines = useMemo(() => shownLines(list, show), [list, show]);
   const shows = useMemo(
@@ -31,7 +37,7 @@ export function LinesPart({ list, rig, leftOut, onLeftOut }: LinesPartProps) {
         <p className="pt-2">
           {LISTS_IN_WORDS.alreadyThere(rig.fixtures.size)}{' '}
           {stillTaken === 0 ? null : (
-            <LinkButton onClick={() => onLeftOut(new Set([...leftOut, ...already]))}>
+            <LinkButton onClick={() => changeLeftOut((before) => new Set([...before, ...already]))}>
               {LISTS_IN_WORDS.leaveOutKnown(stillTaken)}
             </LinkButton>
           )}
@@ -43,12 +49,7 @@ export function LinesPart({ list, rig, leftOut, onLeftOut }: LinesPartProps) {
       {lines.length === 0 ? (
         <p className="text-soft">{LISTS_IN_WORDS.nothingHere}</p>
       ) : (
-        <LinesTable
-          lines={lines}
-          leftOut={leftOut}
-          onLeaveOut={(line) => onLeftOut(new Set(leftOut).add(line))}
-          onTake={(line) => onLeftOut(new Set([...leftOut].filter((each) => each !== line)))}
-        />
+        <LinesTable lines={lines} leftOut={leftOut} onLeaveOut={leaveOut} onTake={take} />
       )}
     </>
   );

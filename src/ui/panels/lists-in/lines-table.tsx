@@ -7,6 +7,7 @@ import { FIXTURE_COLUMNS, LineCells } from './line-cells.tsx';
 export interface LinesTableProps {
   readonly lines: readonly ListLine[];
   readonly leftOut: ReadonlySet<number>;
+  /** Both the same functions each time, so that lines already drawn stay as they are. */
   readonly onLeaveOut: (line: number) => void;
   readonly onTake: (line: number) => void;
 }
@@ -49,12 +50,7 @@ export function LinesTable({ lines, leftOut, onLeaveOut, onTake }: LinesTablePro
               aria-rowindex={item.index + 2}
               className="border-b border-rule"
             >
-              <LineCells
-                line={line}
-                leftOut={leftOut.has(line.line)}
-                onLeaveOut={() => onLeaveOut(line.line)}
-                onTake={() => onTake(line.line)}
-              />
+              <LineCells line={line} leftOut={leftOut.has(line.line)} onLeaveOut={onLeaveOut} onTake={onTake} />
             </tr>
           );
         })}

@@ -15,8 +15,8 @@ import { useLayout } from './use-layout.ts';
 export interface ListPreviewProps {
   readonly opened: OpenedList;
   readonly rigId: string;
-  /** Whose memory of such lists counts; undefined while it is not known. */
-  readonly crewId: string | undefined;
+  /** Whose memory of such lists counts. */
+  readonly crewId: string;
   readonly onAnother: () => void;
 }
 
@@ -46,7 +46,7 @@ export function ListPreview({ opened, rigId, crewId, onAnother }: ListPreviewPro
         <ColumnsTable grid={grid} layout={choice.layout} list={list} onMeaning={choice.setMeaning} />
       </Part>
       <Part title={LISTS_IN_WORDS.lines} about={LISTS_IN_WORDS.linesAbout}>
-        <LinesPart list={list} rig={rig} leftOut={leftOut} onLeftOut={setLeftOut} />
+        <LinesPart list={list} rig={rig} leftOut={leftOut} changeLeftOut={setLeftOut} />
       </Part>
     </div>
   );

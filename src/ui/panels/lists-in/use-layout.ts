@@ -16,16 +16,16 @@ export interface LayoutChoice {
 }
 
 /** The guess, bettered by what the crew said of such a list before, and by the person now. */
-export function useLayout(grid: Grid, crewId: string | undefined): LayoutChoice {
+export function useLayout(grid: Grid, crewId: string): LayoutChoice {
   const trpc = useTRPC();
   const [changed, setChanged] = useState<Layout>();
   const guess = useMemo(() => guessLayout(grid), [grid]);
   const key = mappingKey(guess);
   const recalled = useQuery(
     trpc.listMappings.recall.queryOptions(
-      { crewId: crewId ?? '', key: key ?? '' },
+      { crewId, key: key ?? '' },
       // Asked once for a list: columns that change by themselves under a person's hands would be worse than a guess.
-      { enabled: crewId !== undefined && key !== null, staleTime: Number.POSITIVE_INFINITY },
+      { enabled: key !== null, staleTime: Number.POSITIVE_INFINITY },
     ),
   ).data;
   const recalledLayout = useMemo(

@@ -1,31 +1,37 @@
 import { usePathname } from 'next/navigation';
+import { unreachable } from '#base/unreachable.ts';
+import type { RigSummary } from '#wire/rigs.ts';
 import { NOT_FOUND } from '#words/screens.ts';
 import { OpenRig } from '../../live/open-rig.tsx';
 import { Workspace } from '../../workspace/workspace.tsx';
 import { ListsInPage } from '../lists-in/lists-in-page.tsx';
 import { Notice } from '../notice.tsx';
 import { SheetsOutPage } from '../sheets-out/sheets-out-page.tsx';
-import { type RigAddress, rigAddress } from './rig-address.ts';
+import { type RigPage, rigAddress } from './rig-address.ts';
+import { RigGate } from './rig-gate.tsx';
 
 /** The page that the address names, of a rig that stays open while one moves between its pages. */
 export function OpenPages() {
-  const address = rigAddress(usePathname());
+  const { rigId, page } = rigAddress(usePathname());
+  if (page === undefined) return <Notice severity="caution" said={NOT_FOUND} />;
   return (
-    <OpenRig key={address.rigId} rigId={address.rigId}>
-      <Chosen {...address} />
+    <OpenRig key={rigId} rigId={rigId}>
+      <RigGate rigId={rigId} page={page}>
+        {(rig) => <Chosen rig={rig} page={page} />}
+      </RigGate>
     </OpenRig>
   );
 }
 
-function Chosen({ rigId, page }: RigAddress) {
+function Chosen({ rig, page }: { readonly rig: RigSummary; readonly page: RigPage }) {
   switch (page) {
     case 'sheet':
-      return <Workspace rigId={rigId} />;
+      return <Workspace rigId={rig.id} />;
     case 'lists-in':
-      return <ListsInPage rigId={rigId} />;
+      return <ListsInPage rig={rig} />;
     case 'sheets-out':
-      return <SheetsOutPage rigId={rigId} />;
+      return <SheetsOutPage rig={rig} />;
     default:
-      return <Notice severity="caution" said={NOT_FOUND} />;
+      return unreachable(page);
   }
 }

@@ -1,30 +1,22 @@
 import { useState } from 'react';
+import type { RigSummary } from '#wire/rigs.ts';
 import { SHEETS_OUT_WORDS } from '#words/rig-pages.ts';
-import { saidOf } from '../../kit/data/unreachable.ts';
-import { useRig } from '../../kit/data/use-rigs.ts';
-import { Message } from '../../kit/message.tsx';
 import { PageFrame } from '../../kit/page-frame.tsx';
 import { LINK_CLASSES } from '../../kit/text-link.tsx';
 import { Part } from '../part.tsx';
 import { RigBanner } from '../rig/rig-banner.tsx';
 import { SavedHere } from '../rig/saved-here.tsx';
-import { SignedIn } from '../signed-in.tsx';
 
 const SHEETS = ['patch', 'channels', 'universes', 'findings'] as const;
 
 /** The sheets of a rig, as downloads and by address. */
-export function SheetsOutPage({ rigId }: { readonly rigId: string }) {
-  const rig = useRig(rigId);
+export function SheetsOutPage({ rig }: { readonly rig: RigSummary }) {
   return (
     <PageFrame
-      title={`${SHEETS_OUT_WORDS.title} · ${rig.value?.name ?? ''}`}
-      banner={<RigBanner rig={rig.value} rigId={rigId} page="sheets-out" aside={<SavedHere />} />}
+      title={`${SHEETS_OUT_WORDS.title} · ${rig.name}`}
+      banner={<RigBanner rig={rig} rigId={rig.id} page="sheets-out" aside={<SavedHere />} />}
     >
-      <SignedIn>
-        {() =>
-          rig.error === null ? <Sheets rigId={rigId} /> : <Message severity="blocker" said={saidOf(rig.error)} />
-        }
-      </SignedIn>
+      <Sheets rigId={rig.id} />
     </PageFrame>
   );
 }
