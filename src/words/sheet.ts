@@ -62,6 +62,8 @@ export const SHEET_WORDS = {
   undo: 'Undo',
   redo: 'Redo',
   filter: 'Filter',
+  filterOn: 'Filter on',
+  plans: 'Plans',
   columns: 'Columns',
   keys: 'Keys',
   findings: 'Findings',
@@ -103,8 +105,10 @@ export const EMPTY_WORDS = {
   filtered: 'No row passes the filter.',
   start: 'Begin in one of three ways:',
   type: 'Type the first row',
-  paste: 'Paste rows from a spreadsheet: copy them there, click here, and press Ctrl and V.',
-  list: 'Take a whole list in from a file',
+  paste:
+    'Paste rows here, copied from a spreadsheet. Their columns are read as they stand in this sheet: channel, position, unit, type, mode, address, …',
+  pasteName: 'Paste rows here',
+  list: 'Take a whole list in from a file:',
   reader: 'Nothing has been written here yet. An editor of the crew has to begin.',
   arriving: 'The rig is on its way …',
 } as const;
@@ -263,6 +267,7 @@ export const TYPES_WORDS = {
   mode: 'Mode',
   slots: 'Slots',
   used: 'Units',
+  slotsOf: (type: string, mode: string) => `Slots of ${mode === '' ? type : `${type}, ${mode}`}`,
   add: 'Add a mode',
   remove: (type: string, mode: string) => `Remove ${type}, ${mode}`,
   removeWord: 'remove',
@@ -328,6 +333,7 @@ export const PHONE_WORDS = {
 
 export const PEOPLE_WORDS = {
   here: 'Here now',
+  more: (people: number) => `and ${people} more`,
 } as const;
 
 /** What more there is to say about where edits stand. */
@@ -341,4 +347,24 @@ export const STATUS_WORDS = {
   noSuchRig: 'this rig is not yours any more',
   otherVersion: 'this page is of another version: load it again',
   notKept: 'this device keeps no copy',
+} as const;
+
+export const PLANS_WORDS = {
+  title: 'Plans',
+  about: (units: number) =>
+    `For the ${count(units, 'selected unit')}, in the order of the sheet. Each plan is shown before it is carried out.`,
+  address: 'Address',
+  addressHint: 'In any notation: 2:101, 2/101, 2.101 or 613.',
+  badAddress: 'This is no address. Write universe and slot, as in 2:101.',
+  place: 'Next free addresses from there',
+  move: (to: string) => `Move them so that they begin at ${to}`,
+  swap: 'Swap the addresses of two',
+  first: 'First number',
+  step: 'Step',
+  badNumber: 'First number and step are whole numbers.',
+  channels: 'Renumber channels',
+  units: 'Renumber units',
+  series: 'Fill a series',
+  seriesAbout:
+    'Goes on from the first selected row, in the selected columns: channel and unit + 1, address + footprint.',
 } as const;

@@ -21,19 +21,19 @@ export const DEFAULT_COLUMNS: ColumnSettings = Object.freeze({ order: COLUMNS, s
 
 const WIDTHS: Readonly<Record<ColumnId, number>> = {
   channel: 56,
-  position: 96,
+  position: 108,
   unit: 52,
-  type: 200,
-  mode: 116,
-  address: 96,
-  address2: 96,
-  address3: 96,
-  address4: 96,
+  type: 192,
+  mode: 112,
+  address: 88,
+  address2: 80,
+  address3: 80,
+  address4: 80,
   footprint: 48,
-  purpose: 136,
-  colour: 88,
-  circuit: 76,
-  notes: 136,
+  purpose: 124,
+  colour: 84,
+  circuit: 68,
+  notes: 120,
 };
 
 const NARROWEST = 40;

@@ -22,14 +22,23 @@ export function GroupLine({ group, line, top, height, columns }: GroupLineProps)
       style={{ top, height }}
     >
       <div role="gridcell" aria-colindex={1} aria-colspan={columns} className="sticky left-0 truncate px-2 pb-1">
-        <span className="mr-3 font-serif text-name font-semibold">{headingWords(group.heading)}</span>
-        <span className="text-soft">{SHEET_WORDS.groupSum(group.ids.length, group.slots)}</span>
+        <GroupName group={group} />
       </div>
     </div>
   );
 }
 
-export function headingWords(heading: Heading): string {
+/** What a group is called, with its units and slots. */
+export function GroupName({ group }: { readonly group: RowGroup }) {
+  return (
+    <>
+      <span className="mr-3 font-serif text-name font-semibold">{headingWords(group.heading)}</span>
+      <span className="text-soft">{SHEET_WORDS.groupSum(group.ids.length, group.slots)}</span>
+    </>
+  );
+}
+
+function headingWords(heading: Heading): string {
   switch (heading.kind) {
     case 'none':
       return '';

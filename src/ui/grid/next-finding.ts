@@ -30,6 +30,13 @@ export function nextFinding(sheet: Sheet, { severity, step }: FindingSearch): Ce
   return found && { row: found.row, column: columnOf(order, found, columns) };
 }
 
+/** The cell of the first shown row that a finding names; undefined when the filter hides them all. */
+export function cellOfFinding(sheet: Sheet, finding: Finding): CellRef | undefined {
+  const { order, columns } = sheet.ground();
+  const row = finding.fixtures.find((id) => lineOf(order, id) >= 0);
+  return row && { row, column: columnOf(order, { finding, row }, columns) };
+}
+
 function nextOf(lines: readonly number[], from: number, step: 1 | -1): number | undefined {
   const onward = [...lines].sort((a, b) => (a - b) * step);
   return onward.find((line) => (line - from) * step > 0) ?? onward[0];

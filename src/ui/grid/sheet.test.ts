@@ -35,7 +35,9 @@ function twoPeople(rows: number) {
     const store = openRigStore({ doc, link, origin: name, isMine, clock: { now: () => 0 } });
     const kept: unknown[] = [];
     const keeper = { load: () => kept.at(-1), save: (value: unknown) => void kept.push(value) };
-    return { doc, link, store, sheet: createSheet(store, countingIds(name), keeper) };
+    const sheet = createSheet(store, countingIds(name), keeper);
+    sheet.open();
+    return { doc, link, store, sheet };
   };
   const exchange = () => {
     Y.applyUpdate(second, Y.encodeStateAsUpdate(first, Y.encodeStateVector(second)), 'remote');

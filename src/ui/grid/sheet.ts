@@ -3,6 +3,7 @@ import type { Plan, PlanName } from '#engine/model/edit.ts';
 import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
 import { createListeners } from '../live/listeners.ts';
 import type { ApplyRefusal, RigStore } from '../live/rig-store.ts';
+import type { RigStep } from '../live/rig-watch.ts';
 import { advanceOrder } from '../live/rows/advance-order.ts';
 import type { ColumnId } from '../live/rows/column.ts';
 import { lineOf } from '../live/rows/lines.ts';
@@ -58,7 +59,8 @@ export interface Sheet {
   setView(view: View): void;
   setColumns(settings: ColumnSettings): void;
   set(part: Partial<Pick<SheetState, 'editing' | 'preview' | 'notice'>>): void;
-  close(): void;
+  /** Follows the rig from now on; the answer stops that. */
+  open(): () => void;
 }
 
 /** Keeps how a person looks at the sheet on this device. */
@@ -114,13 +116,18 @@ export function createSheet(store: RigStore, makeId: MakeId, keeper: ViewKeeper)
     keepCursor();
   };
 
-  const stop = store.onStep((step) => {
+  const follow = (step: RigStep) => {
     const next = advanceOrder(order, step.rig, step.changes, step);
     setOrder(next, step.remodelled ? { columns: visibleColumns(state.settings, mostBreaks(step.rig)) } : {});
     const { editing } = state;
     const gone = editing && step.changes.some(({ id, after }) => id === editing.cell.row && after === undefined);
     if (gone) put({ editing: undefined, notice: { kind: 'row-gone', text: editing.text } });
-  });
+  };
+  const catchUp = () => {
+    if (order.rig === store.rig()) return;
+    const columns = visibleColumns(state.settings, mostBreaks(store.rig()));
+    setOrder(rowOrder(store.rig(), state.view, isFlagged), { columns });
+  };
   keepCursor();
 
   return {
@@ -137,9 +144,13 @@ export function createSheet(store: RigStore, makeId: MakeId, keeper: ViewKeeper)
       keepCursor();
     },
     set: put,
-    close() {
-      stop();
-      store.setWhere(null);
+    open() {
+      catchUp();
+      const stop = store.onStep(follow);
+      return () => {
+        stop();
+        store.setWhere(null);
+      };
     },
   };
 }

@@ -15,6 +15,7 @@ export function linkAlone(): LinkAlone {
   return {
     status: () => status,
     canEdit: () => status.state !== 'read-only',
+    hasArrived: () => true,
     people: () => people,
     setWhere: () => undefined,
     onChange: listeners.add,

@@ -28,6 +28,8 @@ export interface RigLink {
   status(): SaveStatus;
   /** Whether edits are taken; false for a reader, and while the rig has not arrived. */
   canEdit(): boolean;
+  /** Whether there is a rig to show yet. */
+  hasArrived(): boolean;
   /** The others who are here. The same array until somebody comes, moves or leaves. */
   people(): readonly PersonHere[];
   setWhere(where: Where | null): void;

@@ -47,6 +47,8 @@ export interface RigStore {
   people(): readonly PersonHere[];
   setWhere(where: Where | null): void;
   canEdit(): boolean;
+  /** False until there is a rig to show: a copy of this device, or what the server has. */
+  hasArrived(): boolean;
   /** Told when status, people or the right to edit change. */
   subscribeLink(listen: () => void): () => void;
   /** Values of mine that gave way to another's, oldest first. */
@@ -130,6 +132,7 @@ export function openRigStore({ doc, link, origin, isMine, clock }: RigStoreParts
     people: link.people,
     setWhere: link.setWhere,
     canEdit: link.canEdit,
+    hasArrived: link.hasArrived,
     subscribeLink: linkChanged.add,
     lost: lostList.all,
     putBack(lost) {

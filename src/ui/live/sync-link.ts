@@ -24,6 +24,7 @@ export function syncLink(client: RigClient, known: KnownRole): RigLink {
       return status;
     },
     canEdit: () => client.state().filled && (client.state().role ?? known) === 'writer',
+    hasArrived: () => client.state().filled,
     people() {
       follow();
       return people;

@@ -111,15 +111,14 @@ const RibbonBlock = memo(function RibbonBlock({ block, fixture, look, tabIndex, 
         title={name}
         aria-label={name}
         aria-current={look === 'marked' ? 'true' : undefined}
-        className={`absolute inset-y-0 overflow-hidden border-r border-sheet text-left font-mono text-small text-block-ink ${ground} ${
-          look === 'marked' ? 'z-[1] border-b-4 border-b-ink' : ''
-        }`}
+        className={`absolute inset-y-0 overflow-hidden border-r border-sheet text-left font-mono text-small text-block-ink ${ground} ${look === 'marked' ? 'z-[1]' : ''}`}
         style={{ left: `${left}%`, width: `${width}%` }}
         onClick={() => onGo(seat.fixture)}
       >
         <span aria-hidden="true" className="px-0.5">
           {width > 1.7 ? label : ''}
         </span>
+        {look === 'marked' ? <span aria-hidden="true" className="absolute inset-x-0 bottom-0 h-1 bg-ink" /> : null}
       </button>
     </li>
   );

@@ -18,7 +18,7 @@ export function Tally({ sheet, onJump }: TallyProps) {
   const { store } = sheet;
   const counts = useSyncExternalStore(store.subscribe, store.counts);
   return (
-    <ul aria-label={SHEET_WORDS.tally} className="flex flex-wrap gap-x-5">
+    <ul aria-label={SHEET_WORDS.tally} className="flex flex-wrap gap-x-4">
       {SEVERITIES.map((severity) => (
         <li key={severity}>
           <button

@@ -7,13 +7,15 @@ export interface LineFieldProps {
   readonly value: string;
   readonly placeholder?: string;
   readonly disabled?: boolean;
-  readonly invalid?: boolean;
+  /** Id of a list of values to offer. */
+  readonly list?: string | undefined;
+  readonly inputMode?: 'text' | 'decimal';
   /** Called when it is left or Enter is pressed, with a text other than `value`. */
   readonly onWrite: (text: string) => void;
 }
 
 /** A text that is written when the person is done with it, so that half a word is nobody's edit. Escape leaves it as it was. */
-export function LineField({ name, value, placeholder, disabled, invalid, onWrite }: LineFieldProps) {
+export function LineField({ name, value, onWrite, ...rest }: LineFieldProps) {
   const [typed, setTyped] = useState<string>();
   const done = () => {
     if (typed !== undefined && typed !== value) onWrite(typed);
@@ -23,9 +25,8 @@ export function LineField({ name, value, placeholder, disabled, invalid, onWrite
     <input
       className={CONTROL_CLASSES}
       aria-label={name}
-      aria-invalid={invalid === true ? true : undefined}
-      placeholder={placeholder}
-      disabled={disabled}
+      autoComplete="off"
+      {...rest}
       value={typed ?? value}
       onChange={(event) => setTyped(event.currentTarget.value)}
       onBlur={done}

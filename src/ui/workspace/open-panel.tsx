@@ -1,0 +1,50 @@
+import { unreachable } from '#base/unreachable.ts';
+import type { Finding } from '#engine/model/finding.ts';
+import type { FixtureId } from '#engine/model/ids.ts';
+import type { Sheet } from '../grid/sheet.ts';
+import { ColumnsPanel } from './panels/columns-panel.tsx';
+import { FilterPanel } from './panels/filter-panel.tsx';
+import { FindingsPanel } from './panels/findings-panel.tsx';
+import { KeysDialog } from './panels/keys-dialog.tsx';
+import { NotesPanel } from './panels/notes-panel.tsx';
+import { PlansPanel } from './panels/plans-panel.tsx';
+import { PositionsPanel } from './panels/positions-panel.tsx';
+import { TypesPanel } from './panels/types-panel.tsx';
+import { UniversesPanel } from './panels/universes-panel.tsx';
+import type { PanelName } from './sheet-tools.tsx';
+
+export interface OpenPanelProps {
+  readonly sheet: Sheet;
+  readonly panel: PanelName | undefined;
+  readonly onGo: (finding: Finding) => void;
+  readonly onGoTo: (fixture: FixtureId) => void;
+  readonly onClose: () => void;
+}
+
+/** What is open beside the sheet, if anything. */
+export function OpenPanel({ sheet, panel, onGo, onGoTo, onClose }: OpenPanelProps) {
+  switch (panel) {
+    case undefined:
+      return null;
+    case 'findings':
+      return <FindingsPanel sheet={sheet} onGo={onGo} onClose={onClose} />;
+    case 'filter':
+      return <FilterPanel sheet={sheet} onClose={onClose} />;
+    case 'columns':
+      return <ColumnsPanel sheet={sheet} onClose={onClose} />;
+    case 'plans':
+      return <PlansPanel sheet={sheet} onClose={onClose} />;
+    case 'types':
+      return <TypesPanel sheet={sheet} onClose={onClose} />;
+    case 'positions':
+      return <PositionsPanel sheet={sheet} onClose={onClose} />;
+    case 'universes':
+      return <UniversesPanel sheet={sheet} onGo={onGoTo} onClose={onClose} />;
+    case 'notes':
+      return <NotesPanel sheet={sheet} onClose={onClose} />;
+    case 'keys':
+      return <KeysDialog onClose={onClose} />;
+    default:
+      return unreachable(panel);
+  }
+}

@@ -1,0 +1,116 @@
+import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
+import { randomId } from '#base/random-id.ts';
+import type { Finding, Severity } from '#engine/model/finding.ts';
+import type { FixtureId } from '#engine/model/ids.ts';
+import type { BesideCommand } from '../grid/commands.ts';
+import { cellOfFinding, nextFinding } from '../grid/next-finding.ts';
+import { selectCell } from '../grid/selection.ts';
+import { createSheet, type Sheet, type ViewKeeper } from '../grid/sheet.ts';
+import { showClearing, showSeries } from '../grid/show-plan.ts';
+import type { RigStore } from '../live/rig-store.ts';
+import { Ribbon } from '../universes/ribbon.tsx';
+import { LostLines } from './lost-line.tsx';
+import { NoticeLine } from './notice-line.tsx';
+import { OpenPanel } from './open-panel.tsx';
+import { PreviewDialog } from './preview-dialog.tsx';
+import { ReaderLine } from './reader-line.tsx';
+import { Rows } from './rows.tsx';
+import { type PanelName, SheetTools } from './sheet-tools.tsx';
+
+export interface SheetScreenProps {
+  readonly store: RigStore;
+  readonly keeper: ViewKeeper;
+  /** The way to the page that takes lists in. */
+  readonly listsIn: ReactNode;
+}
+
+/** The sheet of an open rig with everything around it, below the banner. */
+export function SheetScreen({ store, keeper, listsIn }: SheetScreenProps) {
+  const [sheet] = useState(() => createSheet(store, randomId, keeper));
+  useEffect(() => sheet.open(), [sheet]);
+  return <OpenSheet sheet={sheet} listsIn={listsIn} />;
+}
+
+function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn: ReactNode }) {
+  const [panel, setPanel] = useState<PanelName>();
+  const frame = useRef<HTMLDivElement>(null);
+  const find = useRef<HTMLInputElement>(null);
+  const ribbon = useRef<HTMLElement>(null);
+  const toSheet = useCallback(
+    () => frame.current?.querySelector<HTMLElement>('[role="grid"]')?.focus({ preventScroll: true }),
+    [],
+  );
+  const jump = useCallback(
+    (severity: Severity | undefined, step: 1 | -1) => {
+      const cell = nextFinding(sheet, { severity, step });
+      if (cell === undefined) sheet.set({ notice: { kind: 'no-finding' } });
+      else sheet.select(selectCell(cell));
+      toSheet();
+    },
+    [sheet, toSheet],
+  );
+  const beside = useCallback(
+    (command: BesideCommand['kind']) => {
+      const row = sheet.state().selection?.cursor.row;
+      const does: Readonly<Record<BesideCommand['kind'], () => void>> = {
+        escape: () => sheet.set({ notice: undefined }),
+        find: () => find.current?.focus(),
+        keys: () => setPanel('keys'),
+        series: () => showSeries(sheet),
+        ribbon: () => ribbon.current?.querySelector<HTMLElement>('button[tabindex="0"], p button')?.focus(),
+        'next-finding': () => jump(undefined, 1),
+        'previous-finding': () => jump(undefined, -1),
+        'clear-finding': () => {
+          if (row !== undefined && !showClearing(sheet, row)) sheet.set({ notice: { kind: 'no-finding' } });
+        },
+      };
+      does[command]();
+    },
+    [sheet, jump],
+  );
+  const close = () => {
+    setPanel(undefined);
+    toSheet();
+  };
+  const goToFinding = (finding: Finding) => {
+    const cell = cellOfFinding(sheet, finding);
+    if (cell) sheet.select(selectCell(cell));
+    toSheet();
+  };
+  const goToRow = (row: FixtureId) => {
+    const { selection, columns } = sheet.state();
+    sheet.select(selectCell({ row, column: selection?.cursor.column ?? columns[0] ?? 'channel' }));
+  };
+  return (
+    <>
+      <SheetTools
+        sheet={sheet}
+        find={find}
+        open={panel}
+        onOpen={(name) => setPanel(name === panel ? undefined : name)}
+        onJump={(severity) => jump(severity, 1)}
+        onLeave={toSheet}
+      />
+      <ReaderLine sheet={sheet} />
+      <LostLines sheet={sheet} />
+      <NoticeLine sheet={sheet} />
+      <div ref={frame} className="relative flex min-h-0 flex-1">
+        <div className="@container/sheet flex min-h-0 min-w-0 flex-1 flex-col">
+          <Rows sheet={sheet} listsIn={listsIn} onBeside={beside} />
+        </div>
+        <OpenPanel
+          sheet={sheet}
+          panel={panel}
+          onGo={goToFinding}
+          onGoTo={(row) => {
+            goToRow(row);
+            close();
+          }}
+          onClose={close}
+        />
+      </div>
+      <Ribbon sheet={sheet} frame={ribbon} onGo={goToRow} onLeave={toSheet} />
+      <PreviewDialog sheet={sheet} />
+    </>
+  );
+}

@@ -1,0 +1,117 @@
+import { type RefObject, useSyncExternalStore } from 'react';
+import type { Severity } from '#engine/model/finding.ts';
+import { GROUPING_WORDS, SHEET_WORDS } from '#words/sheet.ts';
+import type { Sheet } from '../grid/sheet.ts';
+import { addRow, takeBack } from '../grid/sheet-actions.ts';
+import { useSheet } from '../grid/use-sheet.ts';
+import { LinkButton } from '../kit/link-button.tsx';
+import type { Grouping } from '../live/rows/view.ts';
+import { isFiltered } from '../live/rows/view.ts';
+import { FindField } from './find-field.tsx';
+import { Tally } from './tally.tsx';
+
+/** What can be open beside the sheet. */
+export type PanelName =
+  | 'findings'
+  | 'filter'
+  | 'columns'
+  | 'plans'
+  | 'types'
+  | 'positions'
+  | 'universes'
+  | 'notes'
+  | 'keys';
+
+export interface SheetToolsProps {
+  readonly sheet: Sheet;
+  readonly find: RefObject<HTMLInputElement | null>;
+  readonly open: PanelName | undefined;
+  readonly onOpen: (panel: PanelName) => void;
+  readonly onJump: (severity: Severity) => void;
+  readonly onLeave: () => void;
+}
+
+const PANELS = ['findings', 'filter', 'columns', 'plans', 'types', 'positions', 'universes', 'notes', 'keys'] as const;
+/** What a phone has no use for: its list has no columns, and its keys are a thumb. */
+const AT_A_DESK: readonly PanelName[] = ['columns', 'keys', 'plans'];
+
+/** The line over the sheet: find, the tally of findings, and words for everything else. */
+export function SheetTools({ sheet, find, open, onOpen, onJump, onLeave }: SheetToolsProps) {
+  return (
+    <div className="flex flex-wrap items-center gap-x-5 gap-y-1 border-b border-rule-strong px-4 py-1 sm:px-5">
+      <FindField sheet={sheet} field={find} onLeave={onLeave} />
+      <Tally sheet={sheet} onJump={onJump} />
+      <div
+        role="toolbar"
+        aria-label={SHEET_WORDS.tools}
+        className="ml-auto flex flex-wrap items-center gap-x-3.5 max-sm:ml-0"
+      >
+        <Steps sheet={sheet} />
+        <GroupBy sheet={sheet} />
+        {PANELS.map((panel) => (
+          <PanelWord key={panel} sheet={sheet} panel={panel} open={open} onOpen={onOpen} />
+        ))}
+      </div>
+    </div>
+  );
+}
+
+interface PanelWordProps extends Pick<SheetToolsProps, 'sheet' | 'open' | 'onOpen'> {
+  readonly panel: PanelName;
+}
+
+function PanelWord({ sheet, panel, open, onOpen }: PanelWordProps) {
+  const filtered = useSheet(sheet, (state) => isFiltered(state.view.filter));
+  const on = panel === 'filter' && filtered;
+  return (
+    <LinkButton
+      aria-expanded={open === panel}
+      className={`${AT_A_DESK.includes(panel) ? 'max-sm:hidden' : ''} ${on ? 'font-semibold' : ''}`}
+      onClick={() => onOpen(panel)}
+    >
+      {on ? SHEET_WORDS.filterOn : SHEET_WORDS[panel]}
+    </LinkButton>
+  );
+}
+
+function Steps({ sheet }: { readonly sheet: Sheet }) {
+  const { store } = sheet;
+  const undo = useSyncExternalStore(store.subscribeHistory, store.nextUndo);
+  const redo = useSyncExternalStore(store.subscribeHistory, store.nextRedo);
+  const writable = useSyncExternalStore(store.subscribeLink, store.canEdit);
+  if (!writable) return null;
+  return (
+    <>
+      <LinkButton onClick={() => addRow(sheet)}>{SHEET_WORDS.addRow}</LinkButton>
+      <LinkButton disabled={undo === undefined} onClick={() => takeBack(sheet, 'undo')}>
+        {SHEET_WORDS.undo}
+      </LinkButton>
+      {redo === undefined ? null : <LinkButton onClick={() => takeBack(sheet, 'redo')}>{SHEET_WORDS.redo}</LinkButton>}
+    </>
+  );
+}
+
+const GROUPINGS: readonly Grouping[] = ['position', 'universe', 'none'];
+
+function GroupBy({ sheet }: { readonly sheet: Sheet }) {
+  const view = useSheet(sheet, (state) => state.view);
+  return (
+    <label className="inline-flex items-center gap-1">
+      <span className="text-soft">{GROUPING_WORDS.label}</span>
+      <select
+        className="min-h-control rounded-control border border-edge bg-sheet px-1"
+        value={view.grouping}
+        onChange={(event) => {
+          const grouping = GROUPINGS.find((each) => each === event.currentTarget.value);
+          if (grouping) sheet.setView({ ...view, grouping });
+        }}
+      >
+        {GROUPINGS.map((grouping) => (
+          <option key={grouping} value={grouping}>
+            {GROUPING_WORDS[grouping]}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}

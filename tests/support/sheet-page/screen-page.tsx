@@ -1,0 +1,24 @@
+import { createRoot } from 'react-dom/client';
+import { demoPlan } from '#demo/demo-rig.ts';
+import { applyPlan } from '#document/edit/apply-plan.ts';
+import { createRigDoc } from '#document/schema/rig-doc.ts';
+import { linkAlone } from '#ui/live/link-alone.ts';
+import { openRigStore } from '#ui/live/rig-store.ts';
+import { SheetScreen } from '#ui/workspace/sheet-screen.tsx';
+
+const doc = createRigDoc();
+if (!location.search.includes('empty')) applyPlan(doc, demoPlan(), 'seed');
+const link = linkAlone();
+const store = openRigStore({ doc, link, origin: 'me', isMine: (client) => client === doc.clientID, clock: Date });
+Object.assign(window, { store, link, doc });
+const root = document.getElementById('root');
+const keeper = { load: () => null, save: () => undefined };
+if (location.search.includes('dark')) document.documentElement.dataset.theme = 'dark';
+if (root) {
+  createRoot(root).render(
+    <main className="flex h-dvh flex-col">
+      <h1 className="px-5 py-4 text-title">The Lantern Tide</h1>
+      <SheetScreen store={store} keeper={keeper} listsIn={<a href="/lists-in">Lists in</a>} />
+    </main>,
+  );
+}
