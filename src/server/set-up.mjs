@@ -2,7 +2,7 @@
 // done again only when what it comes from has changed. Plain JavaScript without dependencies: on a fresh clone there are none.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 const NEEDED_NODE = [20, 19];
@@ -81,6 +81,8 @@ export function buildAll() {
 
 function once(stamp, hash, work) {
   if (existsSync(stamp) && readFileSync(stamp, 'utf8') === hash) return;
+  // Work that fails half-way leaves neither the old state nor the new one.
+  rmSync(stamp, { force: true });
   work();
   mkdirSync(join(stamp, '..'), { recursive: true });
   writeFileSync(stamp, hash);

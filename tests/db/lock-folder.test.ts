@@ -1,13 +1,12 @@
-import { type ChildProcess, spawn } from 'node:child_process';
 import { existsSync, utimesSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { join } from 'node:path';
-import { createInterface } from 'node:readline';
 import { afterEach, describe, expect, it } from 'vitest';
 import { present } from '#base/assert.ts';
 import { StartRefused } from '#server/config/start-refused.ts';
 import { lockFolder } from '#server/db/lock-folder.ts';
 import { openEmbedded } from '#server/db/open-embedded.ts';
+import { type SpawnedServer, spawnServer } from '#tests/support/spawn-server.ts';
 import { seedDataFolder, temporaryFolder } from '#tests/support/store.ts';
 
 const root = join(import.meta.dirname, '../..');
@@ -23,23 +22,12 @@ function newFolder(): string {
   return folder;
 }
 
-/** Starts a process that takes the folder; answers it and the first line it says. */
-async function holdElsewhere(folder: string): Promise<{ said: string; child: ChildProcess }> {
-  const script = join(root, 'tests/support/hold-folder.ts');
-  const child = spawn(process.execPath, ['--import', 'tsx', script, folder, prismaFolder], {
-    cwd: root,
-    stdio: ['ignore', 'pipe', 'inherit'],
-  });
-  cleanUps.push(() => void child.kill('SIGKILL'));
-  const lines = createInterface({ input: child.stdout });
-  const said = await new Promise<string>((resolve) => lines.once('line', resolve));
-  return { said, child };
+/** Starts a server of its own on the folder; answers it once it holds the folder or has given up. */
+async function holdElsewhere(DATA_DIR: string): Promise<{ server: SpawnedServer; address: string | undefined }> {
+  const server = spawnServer({ DATA_DIR });
+  cleanUps.push(server.kill);
+  return { server, address: await server.address };
 }
-
-const exitOf = (child: ChildProcess) =>
-  child.exitCode !== null || child.signalCode !== null
-    ? Promise.resolve(child.exitCode)
-    : new Promise<number | null>((resolve) => child.once('exit', resolve));
 
 describe('the lock of a data folder', () => {
   it('lets one process in; a second gets a sentence and a non-zero exit; kill -9 frees it, and nothing is lost', async () => {
@@ -49,16 +37,16 @@ describe('the lock of a data folder', () => {
     await first.prisma.setting.create({ data: { key: 'mine', value: 'kept' } });
 
     const second = await holdElsewhere(folder);
-    expect(second.said).toContain('is in use by another Rigledger');
-    expect(second.said).toContain(`process ${process.pid}`);
-    expect(await exitOf(second.child)).toBe(1);
+    expect(second.server.lines).toEqual([expect.stringContaining('is in use by another Rigledger')]);
+    expect(second.server.lines[0]).toContain(`process ${process.pid}`);
+    expect(await second.server.exit).toBe(1);
     await first.close();
 
     const third = await holdElsewhere(folder);
-    expect(third.said).toBe('held');
+    expect(third.address).toBeDefined();
     await expect(openEmbedded(folder, { prismaFolder })).rejects.toThrow(StartRefused);
-    third.child.kill('SIGKILL');
-    await exitOf(third.child);
+    third.server.kill();
+    await third.server.exit;
 
     const again = await openEmbedded(folder, { prismaFolder });
     expect((await again.prisma.setting.findUniqueOrThrow({ where: { key: 'mine' } })).value).toBe('kept');

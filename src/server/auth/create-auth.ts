@@ -19,7 +19,7 @@ export interface Auth {
   beginSession(userId: string): Promise<string>;
 }
 
-export interface AuthRequest {
+interface AuthRequest {
   readonly method: 'GET' | 'POST';
   /** Below `/api/auth`, such as `/sign-in/email`. */
   readonly path: string;
