@@ -59,4 +59,24 @@ describe('table', () => {
     expect(new Set(differingRows(before, after).map((d) => d.id))).toEqual(new Set(['f7', 'f9', 'new']));
     expect(differingRows(before, before)).toEqual([]);
   });
+
+  it('differingRows names exactly what any sequence of changes came to', () => {
+    const rng = seededRng(19);
+    let table: Table<Row> = tableOf(Array.from({ length: 600 }, (_, n) => ({ id: `f${n}`, n })));
+    for (let round = 0; round < 300; round++) {
+      const before = table;
+      for (let step = rng.int(12); step >= 0; step--) {
+        const id = `f${rng.int(900)}`;
+        table = rng.int(2) === 0 ? removeRow(table, id) : setRow(table, { id, n: round });
+      }
+      const ids = new Set([...rowsOf(before), ...rowsOf(table)].map((row) => row.id));
+      const expected = [...ids].filter((id) => getRow(before, id) !== getRow(table, id)).sort();
+      const differing = differingRows(before, table);
+      expect(differing.map((row) => row.id).sort()).toEqual(expected);
+      for (const row of differing) {
+        expect(row.before).toBe(getRow(before, row.id));
+        expect(row.after).toBe(getRow(table, row.id));
+      }
+    }
+  });
 });

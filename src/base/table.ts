@@ -116,47 +116,65 @@ export function tableOf<Row extends { readonly id: string }>(rows: Iterable<Row>
   return size === 0 ? emptyTable() : { size, shelves: withBuckets(emptyTable<Row>().shelves, buckets) };
 }
 
+/** A row that differs between two tables: `before`, `after`, or one of them where it was added or taken out. */
+export interface RowDifference<Row> {
+  readonly id: string;
+  readonly before: Row | undefined;
+  readonly after: Row | undefined;
+}
+
 /** What differs between two tables: rows that are not the same object, or are in one of them only. */
 export function differingRows<Row extends { readonly id: string }>(
   before: Table<Row>,
   after: Table<Row>,
-): { readonly id: string; readonly before: Row | undefined; readonly after: Row | undefined }[] {
-  const differing: { id: string; before: Row | undefined; after: Row | undefined }[] = [];
+): RowDifference<Row>[] {
+  const differing: RowDifference<Row>[] = [];
   for (let i = 0; i < WIDTH; i++) {
     const old = before.shelves[i] as Shelf<Row>;
     const now = after.shelves[i] as Shelf<Row>;
-    if (old === now) continue;
+    if (Object.is(old, now)) continue;
     for (let j = 0; j < WIDTH; j++) {
-      if (old[j] !== now[j]) differingIn(old[j] as Bucket<Row>, now[j] as Bucket<Row>, differing);
+      if (!Object.is(old[j], now[j])) differingIn(old[j] as Bucket<Row>, now[j] as Bucket<Row>, differing);
     }
   }
   return differing;
 }
 
+// Nearly all rows stayed the same object. `Object.is` tells so without a look at the rows, which lie far apart in memory;
+// `===` would fetch every one of them.
 function differingIn<Row extends { readonly id: string }>(
-  a: readonly Row[],
-  b: readonly Row[],
-  differing: { id: string; before: Row | undefined; after: Row | undefined }[],
+  a: Bucket<Row>,
+  b: Bucket<Row>,
+  differing: RowDifference<Row>[],
+): void {
+  const shorter = Math.min(a.length, b.length);
+  let head = 0;
+  while (head < shorter && Object.is(a[head], b[head])) head += 1;
+  let tail = 0;
+  while (tail < shorter - head && Object.is(a[a.length - 1 - tail], b[b.length - 1 - tail])) tail += 1;
+  mergeById(a.slice(head, a.length - tail), b.slice(head, b.length - tail), differing);
+}
+
+function mergeById<Row extends { readonly id: string }>(
+  a: Bucket<Row>,
+  b: Bucket<Row>,
+  differing: RowDifference<Row>[],
 ): void {
   let i = 0;
   let j = 0;
   while (i < a.length || j < b.length) {
-    const old = a[i];
-    const now = b[j];
-    // Rows that stayed the same object need no look at their ids, and nearly all rows do.
-    if (old === now) {
-      i += 1;
-      j += 1;
-    } else if (now === undefined || (old !== undefined && old.id < now.id)) {
-      differing.push({ id: (old as Row).id, before: old, after: undefined });
-      i += 1;
-    } else if (old === undefined || now.id < old.id) {
-      differing.push({ id: now.id, before: undefined, after: now });
-      j += 1;
-    } else {
-      differing.push({ id: now.id, before: old, after: now });
-      i += 1;
-      j += 1;
-    }
+    const order = compareIds(a[i], b[j]);
+    const before = order <= 0 ? a[i] : undefined;
+    const after = order >= 0 ? b[j] : undefined;
+    const id = (before ?? after)?.id;
+    if (id !== undefined && !Object.is(before, after)) differing.push({ id, before, after });
+    if (order <= 0) i += 1;
+    if (order >= 0) j += 1;
   }
+}
+
+/** The missing row is the later one. */
+function compareIds(a: { readonly id: string } | undefined, b: { readonly id: string } | undefined): number {
+  if (a === undefined || b === undefined) return a === undefined ? 1 : -1;
+  return a.id < b.id ? -1 : Number(b.id < a.id);
 }
