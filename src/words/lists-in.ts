@@ -131,14 +131,14 @@ export const REASON_WORDS: Readonly<Record<Reason, string>> = {
   nothing: 'nothing speaks for more',
 };
 
-export const ENCODING_WORDS: Readonly<Record<TextEncoding, string>> = {
+const ENCODING_WORDS: Readonly<Record<TextEncoding, string>> = {
   'utf-8': 'UTF-8',
   'utf-16-le': 'UTF-16, little-endian',
   'utf-16-be': 'UTF-16, big-endian',
   'windows-1252': 'Windows-1252',
 };
 
-export const DELIMITER_WORDS: Readonly<Record<Delimiter, string>> = {
+const DELIMITER_WORDS: Readonly<Record<Delimiter, string>> = {
   ',': 'commas',
   ';': 'semicolons',
   '\t': 'tabs',

@@ -1,4 +1,5 @@
 export const RIG_MENU_WORDS = {
+  rig: 'Rig',
   name: 'Pages of this rig',
   pages: { sheet: 'Sheet', 'lists-in': 'Lists in', 'sheets-out': 'Sheets out' },
 } as const;

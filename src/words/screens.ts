@@ -26,7 +26,6 @@ export const KIT_WORDS = {
   close: 'Close',
   loading: 'Loading …',
   crew: 'Crew',
-  rig: 'Rig',
   retry: 'Try again',
 } as const;
 

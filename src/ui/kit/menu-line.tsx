@@ -1,6 +1,6 @@
 import { StayLink } from './stay-link.tsx';
 
-export interface MenuWord {
+interface MenuWord {
   readonly label: string;
   readonly href: string;
 }

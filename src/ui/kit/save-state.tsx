@@ -2,7 +2,7 @@ import type { Severity } from '#engine/model/finding.ts';
 import { SAVE_WORDS } from '#words/screens.ts';
 import { joinClasses } from './join-classes.ts';
 
-export type Saving = keyof typeof SAVE_WORDS;
+type Saving = keyof typeof SAVE_WORDS;
 
 const EDGES: Readonly<Record<Saving, Severity | undefined>> = {
   saved: undefined,

@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import { CONTROL_CLASSES, describedBy, FieldFrame } from './field-frame.tsx';
 
-export interface Choice<Value extends string> {
+interface Choice<Value extends string> {
   readonly value: Value;
   readonly label: string;
 }

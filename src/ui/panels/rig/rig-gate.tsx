@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { RigSummary } from '#wire/rigs.ts';
+import { RIG_MENU_WORDS } from '#words/rig-pages.ts';
 import { KIT_WORDS } from '#words/screens.ts';
 import { saidOf } from '../../kit/data/unreachable.ts';
 import { useRig } from '../../kit/data/use-rigs.ts';
@@ -20,7 +21,7 @@ export function RigGate({ rigId, page, children }: RigGateProps) {
   const rig = useRig(rigId);
   if (rig.value !== undefined) return children(rig.value);
   return (
-    <PageFrame title={KIT_WORDS.rig} banner={<RigBanner rig={undefined} rigId={rigId} page={page} />}>
+    <PageFrame title={RIG_MENU_WORDS.rig} banner={<RigBanner rig={undefined} rigId={rigId} page={page} />}>
       <SignedIn>
         {() =>
           rig.error === null ? (

@@ -1,12 +1,13 @@
 'use client';
 
 import dynamic from 'next/dynamic';
+import { RIG_MENU_WORDS } from '#words/rig-pages.ts';
 import { KIT_WORDS } from '#words/screens.ts';
 import { PageFrame } from '../../kit/page-frame.tsx';
 import { Banner } from '../banner.tsx';
 
 const loading = () => (
-  <PageFrame title={KIT_WORDS.rig} banner={<Banner name={KIT_WORDS.rig} />}>
+  <PageFrame title={RIG_MENU_WORDS.rig} banner={<Banner name={RIG_MENU_WORDS.rig} />}>
     <p className="text-soft">{KIT_WORDS.loading}</p>
   </PageFrame>
 );
