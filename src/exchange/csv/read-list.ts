@@ -1,6 +1,6 @@
 import type { Grid, GridRow } from '#engine/list/grid.ts';
 import type { Layout } from '#engine/list/layout.ts';
-import type { FixtureList, ListLine, ListPosition, ListRemark } from '#engine/list/read-list.ts';
+import type { FixtureList, ListLine, ListPosition, ListRemark, UnreadReason } from '#engine/list/read-list.ts';
 import { positionId } from '#engine/model/ids.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { accountColumns } from './account-columns.ts';
@@ -20,22 +20,17 @@ import { textOf } from './text-of.ts';
 export function readList(grid: Grid, layout: Layout, rig: Rig): FixtureList {
   if (layout.form === 'own') return readOwnSheet(grid, layout, rig);
   const sorted = sortLines(grid, layout);
-  const drafts = draftLines(grid, layout, sorted);
+  const { drafts, refused, fixtures } = sift(draftLines(grid, layout, sorted));
   const all = [...drafts.values()];
   const { named, modes } = nameModes(all.map(askedMode), rig, 'name-by-slots');
   const settled = new Map(all.map((draft, i) => [draft, named[i]]));
   const neighbours = neighboursOf(all);
-  let fixtures = 0;
   const lines = grid.rows.map((row, index): ListLine => {
+    const base = { line: row.line, text: textOf(row) };
+    const reason = refused.get(index);
+    if (reason !== undefined) return { ...base, kind: 'unread', reason, remarks: [] };
     const draft = drafts.get(index);
     if (draft === undefined) return plainLine(row, sorted[index] as SortedLine);
-    const base = { line: row.line, text: textOf(row) };
-    const count = unitsOf(draft);
-    if (count === 0) return { ...base, kind: 'unread', reason: 'no-fixture', remarks: [] };
-    if (draft.tooMany || count > LIST_LIMITS.perLine || fixtures + count > LIST_LIMITS.fixtures) {
-      return { ...base, kind: 'unread', reason: 'too-many-units', remarks: [] };
-    }
-    fixtures += count;
     const mode = settled.get(draft);
     const counted = countOut(draft, mode?.mode ?? '', mode?.footprints, neighbours);
     const remarks = [...draft.remarks, ...counted.remarks, ...splitRemark(mode)];
@@ -43,6 +38,24 @@ export function readList(grid: Grid, layout: Layout, rig: Rig): FixtureList {
   });
   const columns = accountColumns(grid, layout, new Map([...drafts].map(([index, draft]) => [index, draft.taken])));
   return { lines, positions: positionsOf(lines), modes, universes: [], notes: [], columns, fixtures };
+}
+
+/** Parts the lines that make fixtures from those that stand for none or for more than a list may, by row index. */
+function sift(drafted: ReadonlyMap<number, Draft>) {
+  const drafts = new Map<number, Draft>();
+  const refused = new Map<number, UnreadReason>();
+  let fixtures = 0;
+  for (const [index, draft] of drafted) {
+    const count = unitsOf(draft);
+    const tooMany = draft.tooMany || count > LIST_LIMITS.perLine || fixtures + count > LIST_LIMITS.fixtures;
+    if (count === 0) refused.set(index, 'no-fixture');
+    else if (tooMany) refused.set(index, 'too-many-units');
+    else {
+      drafts.set(index, draft);
+      fixtures += count;
+    }
+  }
+  return { drafts, refused, fixtures };
 }
 
 function draftLines(grid: Grid, layout: Layout, sorted: readonly SortedLine[]): ReadonlyMap<number, Draft> {

@@ -122,7 +122,7 @@ function placeNamed(cells: readonly Cell[], first: Cell, sheet: Sheet): Kind | u
 function mayName(cell: Cell, own: Meaning, sheet: Sheet): boolean {
   if (own === 'position') return true;
   if (cell.column > sheet.firstColumn) return (own === 'unit' || own === 'channel') && !/\d/.test(cell.text);
-  return own !== 'notes' && own !== 'footprint';
+  return own !== 'notes' || !sheet.layout.columns.some(({ meaning }) => meaning === 'position');
 }
 
 /** Single lines that turn out to be titles, and titles that turn out to name a position, once the whole list is seen. */

@@ -21,7 +21,8 @@ const SUITS: Partial<Record<Meaning, (facts: ColumnFacts) => number>> = {
     facts.counted < 0.4 ? 0.2 : facts.counted * (facts.count < FEW ? 1 : 0.4 + 0.6 * facts.distinct),
   footprint: (facts) =>
     facts.footprints < 0.4 ? 0.1 : facts.footprints * (facts.count < FEW || facts.distinct <= 0.6 ? 1 : 0.4),
-  unit: (facts) => (facts.length <= 10 ? 1.02 : 0.2),
+  // Units count up along a position; a number that stays the same from row to row is something else.
+  unit: (facts) => (facts.length > 10 ? 0.2 : facts.count < FEW || facts.changes > 0.4 ? 1.02 : 0.6),
   universe: (facts) => (facts.pairs > 0.5 ? 0.2 : Math.max(0.3, facts.whole)),
   slot: numbers,
   absolute: numbers,
