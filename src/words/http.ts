@@ -5,6 +5,7 @@ export const HTTP_SENTENCES = {
   foreignOrigin:
     'This request came from a page of another site, or from a program that does not say where it comes from. Nothing was done. Open Rigledger itself and try again.',
   notJson: 'This request could not be read: its body has to be JSON. Nothing was done.',
+  notUnderstood: 'This request could not be understood. Nothing was done. Reload the page and try again.',
   tooLarge: (bytes: number) => `This request is larger than ${bytes} bytes. Nothing was done. Send less at once.`,
   tooSlow: 'This request took too long to arrive. Nothing was done. Try again on a better connection.',
   tooManyCalls: (calls: number) => `This request asks for more than ${calls} things at once. Ask in several requests.`,
