@@ -53,7 +53,7 @@ export function BringIn({ list, leftOut, layout, rigId, crewId }: BringInProps) 
           {LISTS_IN_WORDS.bringIn(counts.fixtures)}
         </Button>
         <p role="status">{LISTS_IN_WORDS.counts(counts)}</p>
-        <p className="text-soft">{LISTS_IN_WORDS.undoAbout}</p>
+        <p className="text-soft max-sm:hidden">{LISTS_IN_WORDS.undoAbout}</p>
       </div>
       {list.fixtures === 0 ? <p className="text-caution">{LISTS_IN_WORDS.nothingToBringIn}</p> : null}
       {canEdit ? null : <p className="text-caution">{LISTS_IN_WORDS.notReady}</p>}

@@ -1,4 +1,5 @@
 import { usePathname } from 'next/navigation';
+import { useEffect, useRef } from 'react';
 import { unreachable } from '#base/unreachable.ts';
 import type { RigSummary } from '#wire/rigs.ts';
 import { NOT_FOUND } from '#words/screens.ts';
@@ -13,6 +14,7 @@ import { RigGate } from './rig-gate.tsx';
 /** The page that the address names, of a rig that stays open while one moves between its pages. */
 export function OpenPages() {
   const { rigId, page } = rigAddress(usePathname());
+  useFocusOnArrival(page);
   if (page === undefined) return <Notice severity="caution" said={NOT_FOUND} />;
   return (
     <OpenRig key={rigId} rigId={rigId}>
@@ -21,6 +23,18 @@ export function OpenPages() {
       </RigGate>
     </OpenRig>
   );
+}
+
+/** Whoever moves to another page by keyboard goes on there: in the sheet where there is one, else in the page's main part. */
+function useFocusOnArrival(page: RigPage | undefined): void {
+  const shown = useRef(page);
+  useEffect(() => {
+    if (shown.current === page) return;
+    shown.current = page;
+    const main = document.getElementById('main');
+    const place = main?.querySelector<HTMLElement>('[role="grid"]') ?? main;
+    place?.focus({ preventScroll: true });
+  }, [page]);
 }
 
 function Chosen({ rig, page }: { readonly rig: RigSummary; readonly page: RigPage }) {
