@@ -5,6 +5,7 @@ import type { Sql } from '#server/db/sql.ts';
 import { loadRig } from '#server/sync/load-rig.ts';
 import { createSqlLog } from '#server/sync/sql-log.ts';
 import type { UpdateLog } from '#server/sync/update-log.ts';
+import { readOrders, serveOn } from '#tests/support/serve-port.ts';
 import { startSyncServer, userOf } from '#tests/support/sync-server.ts';
 
 interface Orders {
@@ -16,7 +17,7 @@ interface Orders {
   readonly manner: 'honest' | 'hasty';
 }
 
-const orders: Orders = JSON.parse(process.env.KILL_ORDERS ?? '{}');
+const orders = readOrders<Orders>();
 let reached = 0;
 
 function pass(point: string): void {
@@ -65,4 +66,4 @@ const { port } = await startSyncServer({
   keepRowsMs: 0,
   probe: pass,
 });
-console.log(JSON.stringify({ port }));
+serveOn(port);

@@ -1,0 +1,37 @@
+import { findPostgres } from '#tests/support/machine.mjs';
+import type { StoreKind } from '#tests/support/store.ts';
+import { measureCrowd } from './crowd/measure-crowd.ts';
+import { percentile } from './crowd/run-crowd.ts';
+import type { Outcome } from './frame/bench.ts';
+
+export const name = 'live';
+export const bar = 'seen p95 ≤ 25 ms and ≤ 2.5 × a bare relay; acknowledged p95 ≤ 40 ms';
+
+const ms = (value: number): string => `${value.toFixed(1)} ms`;
+
+/** Fifty people and 250 edits a second on one rig, every edit durable before it is acknowledged. */
+export async function run({ smoke }: { readonly smoke: boolean }): Promise<Outcome> {
+  const crowd = smoke
+    ? { people: 6, writers: 6, editsPerSecond: 30, seconds: 1 }
+    : { people: 50, writers: 50, editsPerSecond: 250, seconds: 8 };
+  const kind: StoreKind = findPostgres() ? 'postgres' : 'embedded';
+  const relay = await measureCrowd('embedded', 'relay', crowd);
+  const ours = await measureCrowd(kind, 'sync', crowd);
+  const embedded = kind === 'embedded' ? ours : await measureCrowd('embedded', 'sync', crowd);
+  const single = await measureCrowd(kind, 'one by one', crowd);
+  const [seen, bare, acked] = [percentile(ours.seen, 0.95), percentile(relay.seen, 0.95), percentile(ours.acked, 0.95)];
+  return {
+    ratio: seen / bare,
+    figure: `seen ${ms(seen)}, acknowledged ${ms(acked)} (${kind})`,
+    baseline: `relay ${ms(bare)}`,
+    ok: seen <= 25 && seen <= 2.5 * bare && acked <= 40,
+    also: {
+      'seen p50': ms(percentile(ours.seen, 0.5)),
+      'seen p99': ms(percentile(ours.seen, 0.99)),
+      'embedded seen p95': ms(percentile(embedded.seen, 0.95)),
+      'embedded acknowledged p95': ms(percentile(embedded.acked, 0.95)),
+      'one statement per edit, seen p95': ms(percentile(single.seen, 0.95)),
+      'one statement per edit, acknowledged p95': ms(percentile(single.acked, 0.95)),
+    },
+  };
+}
