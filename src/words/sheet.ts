@@ -327,7 +327,7 @@ export const PHONE_WORDS = {
   open: (unit: string) => `Open ${unit}`,
   previous: 'Previous',
   next: 'Next',
-  back: 'Back to the list',
+  back: 'List',
   place: (n: number, of: number) => `${n} of ${of}`,
 } as const;
 

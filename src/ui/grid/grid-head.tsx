@@ -64,7 +64,7 @@ export function GridHead({ sheet, gridId }: { readonly sheet: Sheet; readonly gr
           aria-colindex={columns.length + 1}
           className="sticky right-0 flex w-(--margin) shrink-0 grow items-center border-l-2 border-rule-strong bg-sheet px-3 text-soft"
         >
-          <span className="@max-[62rem]/sheet:sr-only">{SHEET_WORDS.margin}</span>
+          <span className="@max-[70rem]/sheet:sr-only">{SHEET_WORDS.margin}</span>
         </div>
       </div>
     </div>

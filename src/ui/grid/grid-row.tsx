@@ -9,7 +9,14 @@ import type { Sheet } from './sheet.ts';
 import { useRow } from './use-sheet.ts';
 
 /** What stands in the margin beside a row. */
-export type Margin = ComponentType<{ readonly sheet: Sheet; readonly row: RowView }>;
+export type Margin = ComponentType<MarginProps>;
+
+export interface MarginProps {
+  readonly sheet: Sheet;
+  readonly row: RowView;
+  /** `open` beside the cursor: all there is to say, over the rows below. */
+  readonly state: 'rest' | 'open';
+}
 
 export interface GridRowProps {
   readonly sheet: Sheet;
@@ -42,7 +49,7 @@ export const GridRow = memo(function GridRow(props: GridRowProps) {
       role="row"
       aria-rowindex={line + 2}
       data-row={id}
-      className={`group absolute left-0 flex h-row min-w-full border-b border-rule ${alone ? 'bg-selected' : 'bg-sheet'}`}
+      className={`group absolute left-0 flex h-row min-w-full border-b border-rule ${alone ? 'bg-selected' : 'bg-sheet'} ${cursor === undefined ? '' : 'z-[2]'}`}
       style={{ top: props.top }}
     >
       {columns.map((column, n) => {
@@ -65,9 +72,9 @@ export const GridRow = memo(function GridRow(props: GridRowProps) {
       <div
         role="gridcell"
         aria-colindex={columns.length + 1}
-        className="sticky right-0 flex w-(--margin) shrink-0 grow items-center overflow-hidden border-l-2 border-rule-strong bg-sheet px-3"
+        className="sticky right-0 flex w-(--margin) shrink-0 grow items-center border-l-2 border-rule-strong bg-sheet px-3"
       >
-        <MarginCell sheet={sheet} row={row} />
+        <MarginCell sheet={sheet} row={row} state={cursor === undefined ? 'rest' : 'open'} />
       </div>
     </div>
   );

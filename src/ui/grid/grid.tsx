@@ -65,7 +65,7 @@ export function Grid({ sheet, margin, onBeside, access }: GridProps) {
       aria-multiselectable="true"
       aria-readonly={access === 'readonly'}
       aria-activedescendant={cursor ? `${gridId}-${cursor.row}-${cursor.column}` : undefined}
-      className="group/grid relative h-full overflow-auto bg-sheet outline-none select-none [--margin:20.5rem] @max-[62rem]/sheet:[--margin:2.5rem]"
+      className="group/grid relative h-full overflow-auto bg-sheet outline-none select-none [--margin:20.5rem] @max-[70rem]/sheet:[--margin:2.5rem]"
       style={widths as CSSProperties}
       onKeyDown={onKeyDown}
       {...pointer}

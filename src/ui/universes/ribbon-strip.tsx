@@ -9,6 +9,7 @@ import { RIBBON_WORDS } from '#words/sheet.ts';
 import type { RigStore } from '../live/rig-store.ts';
 import { type Block, blocksOf, clashesOf, groundOf } from './ribbon-blocks.ts';
 import { useOccupancy } from './use-occupancy.ts';
+import { useWidth } from './use-width.ts';
 
 export interface RibbonStripProps {
   readonly store: RigStore;
@@ -22,6 +23,8 @@ export interface RibbonStripProps {
 const GROUNDS = ['bg-block-1', 'bg-block-2', 'bg-block-3', 'bg-block-4', 'bg-block-5', 'bg-block-6'] as const;
 const HATCH =
   'border border-blocker bg-[repeating-linear-gradient(135deg,var(--color-blocker)_0_1.5px,transparent_1.5px_6px)]';
+/** Pixels of a figure on a block. */
+const DIGIT = 7.5;
 const TICKS = Array.from({ length: Math.ceil(SLOTS / 50) }, (_, n) => n * 50 + 1);
 
 /** One universe as a ribbon of 512 slots: fixtures are blocks, clashes are hatched. One stop of Tab; arrows go from unit to unit. */
@@ -30,6 +33,7 @@ export function RibbonStrip({ store, universe, marked, onGo }: RibbonStripProps)
   const rig = store.rig();
   const strip = useRef<HTMLUListElement>(null);
   const [at, setAt] = useState(0);
+  const width = useWidth(strip);
   const blocks = blocksOf(occupancy);
   const stop = Math.max(
     0,
@@ -61,6 +65,7 @@ export function RibbonStrip({ store, universe, marked, onGo }: RibbonStripProps)
               key={block.key}
               block={block}
               fixture={getRow(rig.fixtures, block.seat.fixture)}
+              pixels={(block.width * width) / 100}
               look={block.seat.fixture === marked ? 'marked' : 'plain'}
               tabIndex={n === stop ? 0 : -1}
               onGo={onGo}
@@ -70,7 +75,7 @@ export function RibbonStrip({ store, universe, marked, onGo }: RibbonStripProps)
         {clashesOf(occupancy, (a, b) => actAsOne(rig, a, b)).map(({ left, width }) => (
           <span
             key={left}
-            className={`pointer-events-none absolute inset-y-0 ${HATCH}`}
+            className={`pointer-events-none absolute inset-y-0 z-[2] ${HATCH}`}
             style={{ left: `${left}%`, width: `${width}%` }}
           />
         ))}
@@ -93,15 +98,16 @@ export function RibbonStrip({ store, universe, marked, onGo }: RibbonStripProps)
 interface RibbonBlockProps {
   readonly block: Block;
   readonly fixture: Fixture | undefined;
+  readonly pixels: number;
   readonly look: 'plain' | 'marked';
   readonly tabIndex: number;
   readonly onGo: (fixture: FixtureId) => void;
 }
 
-const RibbonBlock = memo(function RibbonBlock({ block, fixture, look, tabIndex, onGo }: RibbonBlockProps) {
+const RibbonBlock = memo(function RibbonBlock({ block, fixture, pixels, look, tabIndex, onGo }: RibbonBlockProps) {
   const { seat, left, width } = block;
   const ground = GROUNDS[fixture ? groundOf(fixture) : 0] ?? GROUNDS[0];
-  const label = fixture?.channel ?? fixture?.unit ?? '';
+  const label = String(fixture?.channel ?? fixture?.unit ?? '');
   const name = RIBBON_WORDS.block(unitName(fixture), seat.first, seat.last);
   return (
     <li className="contents">
@@ -116,7 +122,7 @@ const RibbonBlock = memo(function RibbonBlock({ block, fixture, look, tabIndex, 
         onClick={() => onGo(seat.fixture)}
       >
         <span aria-hidden="true" className="px-0.5">
-          {width > 1.7 ? label : ''}
+          {pixels > 6 + label.length * DIGIT ? label : ''}
         </span>
         {look === 'marked' ? <span aria-hidden="true" className="absolute inset-x-0 bottom-0 h-1 bg-ink" /> : null}
       </button>

@@ -44,13 +44,20 @@ export function Ribbon({ sheet, frame, onGo, onLeave }: RibbonProps) {
       {row === undefined ? (
         <p className="text-soft">{RIBBON_WORDS.nothing}</p>
       ) : (
-        <RibbonOf sheet={sheet} row={row} onGo={onGo} />
+        <UnitRibbon sheet={sheet} row={row} onGo={onGo} />
       )}
     </section>
   );
 }
 
-function RibbonOf({ sheet, row, onGo }: Pick<RibbonProps, 'sheet' | 'onGo'> & { readonly row: FixtureId }) {
+export interface UnitRibbonProps {
+  readonly sheet: Sheet;
+  readonly row: FixtureId;
+  readonly onGo: (fixture: FixtureId) => void;
+}
+
+/** The universe of one unit, and the places that have room for it. */
+export function UnitRibbon({ sheet, row, onGo }: UnitRibbonProps) {
   const column = useSheet(sheet, (state) => state.selection?.cursor.column);
   const view = useRow(sheet.store, row);
   if (view === undefined) return <p className="text-soft">{RIBBON_WORDS.nothing}</p>;
@@ -102,7 +109,7 @@ function Room({ sheet, view: { fixture, mode }, start }: RoomProps) {
   const places = found.filter((place) => place !== start).slice(0, OFFERED);
   const take = (place: Absolute) => carryOutResult(sheet, takeRoomPlan(store.rig(), fixture.id, place));
   return (
-    <p className="flex flex-wrap items-baseline gap-x-3">
+    <p className="flex flex-wrap items-baseline gap-x-3 touch:items-center">
       <span>{askWords(unit, start, mode.footprints)}</span>
       <span>{places.length === 0 ? RIBBON_WORDS.noRoom(slots) : RIBBON_WORDS.room(slots)}</span>
       {places.map((place) => (

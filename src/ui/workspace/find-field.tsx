@@ -38,7 +38,7 @@ export function FindField({ sheet, field, onLeave }: FindFieldProps) {
   };
   const told = found?.text === text ? SHEET_WORDS.found(found.at + 1, found.of) : '';
   return (
-    <search className="flex w-[14.5rem] max-w-full items-center border-b border-edge focus-within:border-ink">
+    <search className="flex w-[14.5rem] max-w-full max-sm:w-full items-center border-b border-edge focus-within:border-ink">
       <input
         ref={field}
         type="search"

@@ -1,31 +1,64 @@
+import { useLayoutEffect, useRef } from 'react';
+import type { Finding } from '#engine/model/finding.ts';
 import { findingSentenceFor } from '#words/findings.ts';
 import { SHEET_WORDS } from '#words/sheet.ts';
-import type { Sheet } from '../grid/sheet.ts';
+import type { MarginProps } from '../grid/grid-row.tsx';
 import { Mark } from '../kit/mark.tsx';
-import type { RowView } from '../live/row-views.ts';
 import { PlanLink } from './plan-link.tsx';
 
-export interface MarginCellProps {
-  readonly sheet: Sheet;
-  readonly row: RowView;
-}
-
-/** What the checks say of a row, level with it: the gravest finding in words, and how many more there are. */
-export function MarginCell({ sheet, row }: MarginCellProps) {
+/** What the checks say of a row, level with it: the gravest finding in one line, and all of them beside the cursor. */
+export function MarginCell({ sheet, row, state }: MarginProps) {
   const [first] = row.findings;
   if (first === undefined) return null;
-  const sentence = findingSentenceFor(first, row.fixture.id, sheet.store.rig());
+  if (state === 'open') return <OpenMargin sheet={sheet} row={row} state={state} />;
   const more = row.findings.length - 1;
   return (
-    <div className="flex min-w-0 items-baseline gap-1" title={sentence}>
+    <div className="flex min-w-0 items-baseline gap-1">
       <Mark severity={first.severity} />
-      <span className="min-w-0 truncate @max-[62rem]/sheet:sr-only">{sentence}</span>
-      <span className="contents @max-[62rem]/sheet:hidden">
+      <span className="min-w-0 truncate @max-[70rem]/sheet:sr-only">{wordsOf(sheet, row, first)}</span>
+      <span className="contents @max-[70rem]/sheet:hidden">
         <PlanLink sheet={sheet} finding={first} within="grid" />
       </span>
       {more === 0 ? null : (
-        <span className="shrink-0 text-soft @max-[62rem]/sheet:sr-only">+ {SHEET_WORDS.more(more)}</span>
+        <span className="shrink-0 text-soft @max-[70rem]/sheet:sr-only">+ {SHEET_WORDS.more(more)}</span>
       )}
     </div>
+  );
+}
+
+const wordsOf = (sheet: MarginProps['sheet'], row: MarginProps['row'], finding: Finding) =>
+  findingSentenceFor(finding, row.fixture.id, sheet.store.rig());
+
+/** All findings of a row in full, over the rows below it, or above where the sheet ends. */
+function OpenMargin({ sheet, row }: MarginProps) {
+  const box = useRef<HTMLUListElement>(null);
+  useLayoutEffect(() => {
+    const node = box.current;
+    const end = node?.closest('[role="grid"]')?.getBoundingClientRect().bottom;
+    if (node === null || end === undefined) return;
+    delete node.dataset.up;
+    if (node.getBoundingClientRect().bottom > end) node.dataset.up = '';
+  });
+  return (
+    <>
+      <span className="@min-[70rem]/sheet:hidden">
+        {row.findings.slice(0, 1).map((finding) => (
+          <Mark key={finding.key} severity={finding.severity} />
+        ))}
+      </span>
+      <ul
+        ref={box}
+        className="absolute inset-x-0 top-0 border-b-2 border-rule-strong bg-sheet px-3 py-[3px] data-up:top-auto data-up:bottom-0 data-up:border-t-2 data-up:border-b-0 @max-[70rem]/sheet:hidden"
+      >
+        {row.findings.map((finding) => (
+          <li key={finding.key} className="flex items-baseline gap-1">
+            <Mark severity={finding.severity} />
+            <span>
+              {wordsOf(sheet, row, finding)} <PlanLink sheet={sheet} finding={finding} within="grid" />
+            </span>
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }

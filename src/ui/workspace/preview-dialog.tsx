@@ -1,4 +1,4 @@
-import { useMemo, useSyncExternalStore } from 'react';
+import { useEffect, useMemo, useRef, useSyncExternalStore } from 'react';
 import { getRow } from '#base/table.ts';
 import type { Plan } from '#engine/model/edit.ts';
 import type { Finding } from '#engine/model/finding.ts';
@@ -33,10 +33,12 @@ function LookAt({ sheet, plan }: { readonly sheet: Sheet; readonly plan: Plan })
     carryOut(sheet, plan);
   };
   const nothing = preview.rig === rig;
+  const main = useRef<HTMLButtonElement>(null);
+  useEffect(() => main.current?.focus(), []);
   const answers = (
     <>
       <Button onClick={leave}>{SHEET_WORDS.leave}</Button>
-      <Button look="main" onClick={apply} disabled={nothing} autoFocus>
+      <Button ref={main} look="main" onClick={apply} disabled={nothing}>
         {SHEET_WORDS.apply}
       </Button>
     </>

@@ -8,7 +8,7 @@ import { EmptySheet } from './empty-sheet.tsx';
 import { MarginCell } from './margin-cell.tsx';
 import { PhoneSheet } from './phone/phone-sheet.tsx';
 import { RowFindings } from './row-findings.tsx';
-import { useMedia } from './use-media.ts';
+import { PHONE, useMedia } from './use-media.ts';
 
 export interface RowsProps {
   readonly sheet: Sheet;
@@ -23,7 +23,7 @@ export function Rows({ sheet, listsIn, onBeside }: RowsProps) {
   const filter = useSheet(sheet, (state) => state.view.filter);
   const writable = useSyncExternalStore(store.subscribeLink, store.canEdit);
   const arrived = useSyncExternalStore(store.subscribeLink, store.hasArrived);
-  const phone = useMedia('(max-width: 40rem)');
+  const phone = useMedia(PHONE);
   if (rows === 0) {
     const state = isFiltered(filter) ? 'filtered' : !arrived ? 'arriving' : writable ? 'empty' : 'reader';
     return <EmptySheet sheet={sheet} state={state} listsIn={listsIn} />;
@@ -34,7 +34,7 @@ export function Rows({ sheet, listsIn, onBeside }: RowsProps) {
       <div className="min-h-0 flex-1">
         <Grid sheet={sheet} margin={MarginCell} onBeside={onBeside} access={writable ? 'writable' : 'readonly'} />
       </div>
-      <div className="contents @min-[62rem]/sheet:hidden">
+      <div className="contents @min-[70rem]/sheet:hidden">
         <RowFindings sheet={sheet} />
       </div>
     </>

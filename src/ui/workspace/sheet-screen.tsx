@@ -7,6 +7,7 @@ import { cellOfFinding, nextFinding } from '../grid/next-finding.ts';
 import { selectCell } from '../grid/selection.ts';
 import { createSheet, type Sheet, type ViewKeeper } from '../grid/sheet.ts';
 import { showClearing, showSeries } from '../grid/show-plan.ts';
+import { useSheet } from '../grid/use-sheet.ts';
 import type { RigStore } from '../live/rig-store.ts';
 import { Ribbon } from '../universes/ribbon.tsx';
 import { LostLines } from './lost-line.tsx';
@@ -16,6 +17,7 @@ import { PreviewDialog } from './preview-dialog.tsx';
 import { ReaderLine } from './reader-line.tsx';
 import { Rows } from './rows.tsx';
 import { type PanelName, SheetTools } from './sheet-tools.tsx';
+import { PHONE, useMedia } from './use-media.ts';
 
 export interface SheetScreenProps {
   readonly store: RigStore;
@@ -77,6 +79,9 @@ function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn
     if (cell) sheet.select(selectCell(cell));
     toSheet();
   };
+  const phone = useMedia(PHONE);
+  const rows = useSheet(sheet, (state) => state.layout.rowCount);
+  const hasRibbon = panel !== 'universes' && !phone && rows > 0;
   const goToRow = (row: FixtureId) => {
     const { selection, columns } = sheet.state();
     sheet.select(selectCell({ row, column: selection?.cursor.column ?? columns[0] ?? 'channel' }));
@@ -109,7 +114,7 @@ function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn
           onClose={close}
         />
       </div>
-      <Ribbon sheet={sheet} frame={ribbon} onGo={goToRow} onLeave={toSheet} />
+      {hasRibbon ? <Ribbon sheet={sheet} frame={ribbon} onGo={goToRow} onLeave={toSheet} /> : null}
       <PreviewDialog sheet={sheet} />
     </>
   );

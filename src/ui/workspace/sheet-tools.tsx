@@ -9,6 +9,7 @@ import type { Grouping } from '../live/rows/view.ts';
 import { isFiltered } from '../live/rows/view.ts';
 import { FindField } from './find-field.tsx';
 import { Tally } from './tally.tsx';
+import { PHONE, useMedia } from './use-media.ts';
 
 /** What can be open beside the sheet. */
 export type PanelName =
@@ -32,26 +33,39 @@ export interface SheetToolsProps {
 }
 
 const PANELS = ['findings', 'filter', 'columns', 'plans', 'types', 'positions', 'universes', 'notes', 'keys'] as const;
-/** What a phone has no use for: its list has no columns, and its keys are a thumb. */
-const AT_A_DESK: readonly PanelName[] = ['columns', 'keys', 'plans'];
+/** On a phone there are no columns and no keys, and one unit is selected at a time. */
+const ON_A_PHONE: readonly PanelName[] = ['findings', 'filter', 'types', 'positions', 'universes', 'notes'];
 
 /** The line over the sheet: find, the tally of findings, and words for everything else. */
 export function SheetTools({ sheet, find, open, onOpen, onJump, onLeave }: SheetToolsProps) {
+  const phone = useMedia(PHONE);
+  const words = (
+    <div
+      role="toolbar"
+      aria-label={SHEET_WORDS.tools}
+      className="ml-auto flex flex-wrap items-center gap-x-3.5 max-sm:ml-0"
+    >
+      <Steps sheet={sheet} />
+      <GroupBy sheet={sheet} />
+      {(phone ? ON_A_PHONE : PANELS).map((panel) => (
+        <PanelWord key={panel} sheet={sheet} panel={panel} open={open} onOpen={onOpen} />
+      ))}
+    </div>
+  );
   return (
     <div className="flex flex-wrap items-center gap-x-5 gap-y-1 border-b border-rule-strong px-4 py-1 sm:px-5">
       <FindField sheet={sheet} field={find} onLeave={onLeave} />
       <Tally sheet={sheet} onJump={onJump} />
-      <div
-        role="toolbar"
-        aria-label={SHEET_WORDS.tools}
-        className="ml-auto flex flex-wrap items-center gap-x-3.5 max-sm:ml-0"
-      >
-        <Steps sheet={sheet} />
-        <GroupBy sheet={sheet} />
-        {PANELS.map((panel) => (
-          <PanelWord key={panel} sheet={sheet} panel={panel} open={open} onOpen={onOpen} />
-        ))}
-      </div>
+      {phone ? (
+        <details className="w-full">
+          <summary className="flex min-h-control cursor-pointer items-center underline decoration-edge underline-offset-[0.2em]">
+            {SHEET_WORDS.tools}
+          </summary>
+          {words}
+        </details>
+      ) : (
+        words
+      )}
     </div>
   );
 }
@@ -64,11 +78,7 @@ function PanelWord({ sheet, panel, open, onOpen }: PanelWordProps) {
   const filtered = useSheet(sheet, (state) => isFiltered(state.view.filter));
   const on = panel === 'filter' && filtered;
   return (
-    <LinkButton
-      aria-expanded={open === panel}
-      className={`${AT_A_DESK.includes(panel) ? 'max-sm:hidden' : ''} ${on ? 'font-semibold' : ''}`}
-      onClick={() => onOpen(panel)}
-    >
+    <LinkButton aria-expanded={open === panel} className={on ? 'font-semibold' : ''} onClick={() => onOpen(panel)}>
       {on ? SHEET_WORDS.filterOn : SHEET_WORDS[panel]}
     </LinkButton>
   );

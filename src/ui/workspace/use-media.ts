@@ -1,5 +1,8 @@
 import { useCallback, useSyncExternalStore } from 'react';
 
+/** A screen on which the sheet is one unit at a time. */
+export const PHONE = '(max-width: 40rem)';
+
 /** Whether a media query holds now. */
 export function useMedia(query: string): boolean {
   const subscribe = useCallback(

@@ -1,4 +1,5 @@
 import { createRoot } from 'react-dom/client';
+import { rowsOf } from '#base/table.ts';
 import { demoPlan } from '#demo/demo-rig.ts';
 import { applyPlan } from '#document/edit/apply-plan.ts';
 import { createRigDoc } from '#document/schema/rig-doc.ts';
@@ -10,7 +11,8 @@ const doc = createRigDoc();
 if (!location.search.includes('empty')) applyPlan(doc, demoPlan(), 'seed');
 const link = linkAlone();
 const store = openRigStore({ doc, link, origin: 'me', isMine: (client) => client === doc.clientID, clock: Date });
-Object.assign(window, { store, link, doc });
+const byChannel = (channel: number) => [...rowsOf(store.rig().fixtures)].find((row) => row.channel === channel);
+Object.assign(window, { store, link, doc, byChannel });
 const root = document.getElementById('root');
 const keeper = { load: () => null, save: () => undefined };
 if (location.search.includes('dark')) document.documentElement.dataset.theme = 'dark';

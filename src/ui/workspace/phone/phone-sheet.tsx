@@ -1,5 +1,6 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
-import { useCallback, useRef, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
+import { getRow } from '#base/table.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import { GroupName } from '../../grid/group-line.tsx';
 import { selectCell } from '../../grid/selection.ts';
@@ -16,12 +17,24 @@ const HEADING = 48;
 export function PhoneSheet({ sheet }: { readonly sheet: Sheet }) {
   const [open, setOpen] = useState(false);
   const row = useSheet(sheet, (state) => state.selection?.cursor.row);
+  useSentTo(sheet, row, () => setOpen(true));
   const show = (id: FixtureId) => {
     sheet.select(selectCell({ row: id, column: 'address' }));
     setOpen(true);
   };
   if (open && row !== undefined) return <PhoneUnit sheet={sheet} id={row} onBack={() => setOpen(false)} />;
   return <PhoneList sheet={sheet} onShow={show} />;
+}
+
+/** Opens the unit that a find or a jump to a finding goes to; not the one next to a unit that was removed. */
+function useSentTo(sheet: Sheet, row: FixtureId | undefined, open: () => void): void {
+  const before = useRef(row);
+  useEffect(() => {
+    const was = before.current;
+    before.current = row;
+    if (was === row || was === undefined || row === undefined) return;
+    if (getRow(sheet.store.rig().fixtures, was) !== undefined) open();
+  });
 }
 
 function PhoneList({ sheet, onShow }: { readonly sheet: Sheet; readonly onShow: (id: FixtureId) => void }) {

@@ -5,7 +5,7 @@ import type { FixtureId } from '#engine/model/ids.ts';
 import { findingSentenceFor, unitName } from '#words/findings.ts';
 import { COLUMN_WORDS, PHONE_WORDS } from '#words/sheet.ts';
 import { isWritable, writeCells } from '../../grid/plans/write-cells.ts';
-import { moveSelection } from '../../grid/selection.ts';
+import { moveSelection, selectCell } from '../../grid/selection.ts';
 import type { Sheet } from '../../grid/sheet.ts';
 import { carryOut } from '../../grid/sheet-actions.ts';
 import { knownValues } from '../../grid/suggestions.ts';
@@ -14,6 +14,7 @@ import { Button } from '../../kit/button.tsx';
 import { Mark } from '../../kit/mark.tsx';
 import type { RowView } from '../../live/row-views.ts';
 import { cellText } from '../../live/rows/cell-text.ts';
+import { UnitRibbon } from '../../universes/ribbon.tsx';
 import { startOf } from '../../universes/start-of.ts';
 import { LineField } from '../panels/line-field.tsx';
 import { PlanLink } from '../plan-link.tsx';
@@ -39,6 +40,9 @@ export function PhoneUnit({ sheet, id, onBack }: PhoneUnitProps) {
         <h2 className="text-title">{unitName(row.fixture)}</h2>
         <Digits row={row} />
         <Findings sheet={sheet} row={row} />
+        <div className="pb-3">
+          <UnitRibbon sheet={sheet} row={id} onGo={(row) => sheet.select(selectCell({ row, column: 'address' }))} />
+        </div>
         <dl className="grid grid-cols-[6rem_1fr] items-center gap-x-3 gap-y-2">
           {columns.filter(isWritable).map((column) => (
             <Cell key={column} sheet={sheet} row={row} column={column} />
