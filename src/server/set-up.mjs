@@ -3,6 +3,7 @@
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { join } from 'node:path';
 
 const NEEDED_NODE = [20, 19];
@@ -57,26 +58,28 @@ export function buildAll() {
     say('Building (about a minute, once)');
     run('node', ['node_modules/next/dist/bin/next', 'build'], 'The pages could not be built.');
     run('node', ['src/ui/live/offline/build-service-worker.mjs'], 'The service worker could not be built.');
-    const bundle = [
-      '--bundle',
-      '--platform=node',
-      '--format=esm',
-      '--target=node20',
-      '--packages=external',
-      '--sourcemap',
-    ];
-    run(
-      'node',
-      [
-        'node_modules/esbuild/bin/esbuild',
-        'src/server/main.ts',
-        ...bundle,
-        '--outfile=dist/server.mjs',
-        '--log-level=warning',
-      ],
-      'The server could not be built.',
-    );
+    bundleServer();
   });
+}
+
+// By its API: the file in its bin folder is a script or a program, depending on how it was installed.
+function bundleServer() {
+  const { buildSync } = createRequire(import.meta.url)('esbuild');
+  try {
+    buildSync({
+      entryPoints: ['src/server/main.ts'],
+      outfile: 'dist/server.mjs',
+      bundle: true,
+      platform: 'node',
+      format: 'esm',
+      target: 'node20',
+      packages: 'external',
+      sourcemap: true,
+      logLevel: 'warning',
+    });
+  } catch (error) {
+    stop(`The server could not be built: ${error.message}`);
+  }
 }
 
 function once(stamp, hash, work) {
