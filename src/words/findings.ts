@@ -4,7 +4,9 @@ import type { Field } from '#engine/model/field.ts';
 import type { Finding, Rule, Severity, SlotRun } from '#engine/model/finding.ts';
 import type { Fixture } from '#engine/model/fixture.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
+import { compareNatural } from '#engine/model/natural-order.ts';
 import type { Rig } from '#engine/model/rig.ts';
+import { compareRowOrder } from '#engine/model/row-order.ts';
 
 /** One finding's severity as a word, and several of them. */
 export const SEVERITY_WORDS: Readonly<Record<Severity, { readonly one: string; readonly many: string }>> = {
@@ -63,13 +65,27 @@ export function unitName(fixture: Fixture | undefined): string {
   return fixture.type.trim() === '' ? 'a unit without a name' : fixture.type.trim();
 }
 
-/** `LX 1 · 4, LX 1 · 5 and 3 more`. */
+/** `LX 1 · 4, LX 1 · 5 and 3 more`: along positions, in natural order. */
 export function unitNames(ids: readonly FixtureId[], rig: Rig): string {
-  const names = ids.slice(0, NAMED).map((id) => unitName(getRow(rig.fixtures, id)));
+  const fixtures = ids.slice(0, CONSIDERED).map((id) => getRow(rig.fixtures, id));
+  const names = fixtures.sort(comparePlaces).slice(0, NAMED).map(unitName);
   const rest = ids.length - names.length;
   if (rest > 0) return `${names.join(', ')} and ${rest} more`;
   const last = names.pop() ?? '';
   return names.length === 0 ? last : `${names.join(', ')} and ${last}`;
+}
+
+/** The most units of a crowd that are put in order to name the first of them. */
+const CONSIDERED = 200;
+
+function comparePlaces(a: Fixture | undefined, b: Fixture | undefined): number {
+  if (a === undefined || b === undefined) return Number(a === undefined) - Number(b === undefined);
+  return (
+    compareNatural(a.position, b.position) ||
+    compareNatural(a.unit, b.unit) ||
+    (a.channel ?? 0) - (b.channel ?? 0) ||
+    compareRowOrder(a, b)
+  );
 }
 
 /** `1:374–380`, or `1:374` when it is one slot. */

@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest';
+import { checkRig } from '#engine/check/check-rig.ts';
+import type { Plan } from '#engine/model/edit.ts';
+import { fixtureId } from '#engine/model/ids.ts';
+import { clearClash } from '#engine/patch/clear-clash.ts';
+import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
+import { addressOf, rigOf } from '#tests/support/rig-shorthand.ts';
+import { movesSentence, PLAN_NAMES, planRefusalSentence } from './plans.ts';
+
+const rig = rigOf('1:354 Spot/27 #104 @LX-1.4\n1:374 Spot/27 #105 @LX-1.5\n1:1 Fill/353\n1:401 Full/112');
+const fixture = fixtureId('f1');
+
+// A refusal without a row here does not compile.
+const REFUSALS: { readonly [Code in PlanRefusal['code']]: Extract<PlanRefusal, { code: Code }> } = {
+  'nothing-chosen': { code: 'nothing-chosen' },
+  'no-such-fixture': { code: 'no-such-fixture', fixture: fixtureId('gone') },
+  'changes-nothing': { code: 'changes-nothing' },
+  'not-patched': { code: 'not-patched' },
+  'mode-unknown': { code: 'mode-unknown', fixture },
+  'too-wide': { code: 'too-wide', fixture, slots: 600 },
+  'no-room': { code: 'no-room', fixture, slots: 27 },
+  'crosses-end': { code: 'crosses-end', fixture, over: 3 },
+  'out-of-range': { code: 'out-of-range', fixture, field: 'channel', value: 0 },
+  'bad-number': { code: 'bad-number', value: 0.5 },
+  'no-series': { code: 'no-series', field: 'unit' },
+  'not-a-clash': { code: 'not-a-clash', rule: 'unpatched' },
+  'finding-gone': { code: 'finding-gone' },
+};
+
+describe('plans in words', () => {
+  it('say a move as it stands beside a finding', () => {
+    const [finding] = checkRig(rig);
+    const plan = finding && clearClash(rig, finding);
+    expect(plan?.ok && movesSentence(plan.value, rig)).toBe('move 5 to 2:1');
+  });
+
+  it('say moves of several breaks, of several units, and plans that move nothing', () => {
+    const set = (id: string, field: 'address' | 'address2' | 'purpose', value: number | string) =>
+      ({ kind: 'set-cell', fixture: fixtureId(id), field, value }) as const;
+    const sentence = (...edits: Plan['edits']) => movesSentence({ name: 'move', edits }, rig);
+    expect(sentence(set('f1', 'address', addressOf('2:1')), set('f1', 'address2', addressOf('2:9')))).toBe(
+      'move 4 to 2:1, 2:9',
+    );
+    expect(sentence(set('f1', 'address', 1), set('f2', 'address', 20))).toBe('move 2 units, the first to 1:1');
+    expect(sentence(set('f1', 'purpose', 'front'))).toBe('move addresses');
+  });
+
+  it('say each refusal with what to do next', () => {
+    for (const refusal of Object.values(REFUSALS)) {
+      const sentence = planRefusalSentence(refusal, rig);
+      expect(sentence).toMatch(/^[A-Z“0-9].*\.$/);
+      expect(sentence).not.toMatch(/undefined|NaN|null/);
+    }
+    expect(new Set(Object.values(REFUSALS).map((refusal) => planRefusalSentence(refusal, rig))).size).toBe(13);
+    expect(planRefusalSentence(REFUSALS['no-room'], rig)).toBe(
+      'There is no room of 27 slots left for LX-1 · 4. Start from a lower address.',
+    );
+  });
+
+  it('name every plan', () => {
+    for (const name of Object.values(PLAN_NAMES)) expect(name).toMatch(/^[A-Z][a-z ]+$/);
+  });
+});
