@@ -83,7 +83,12 @@ async function groups(store: Store): Promise<Appending> {
   const rig = await newRigIn(store.sql);
   const opened = await log.open(rig);
   if (!opened) throw new Error('the rig is not there');
-  const commit = createGroupCommit<() => void>({ log, clock: systemClock, queueBytes: 1 << 20 });
+  const commit = createGroupCommit<() => void>({
+    log,
+    clock: systemClock,
+    queueBytes: 1 << 20,
+    turn: () => new Promise(setImmediate),
+  });
   const appender = {
     fence: opened.fence,
     committed: (list: readonly { readonly tag: () => void }[]) => {

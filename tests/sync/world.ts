@@ -70,6 +70,7 @@ export class World {
     const hub = new Hub({
       log: this.log.of(life),
       clock: clockOf(this.clock, life),
+      turn: () => Promise.resolve(),
       probe: noProbe,
       report: () => undefined,
       checkpointRows: 1 + this.rng.int(12),

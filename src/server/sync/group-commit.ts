@@ -33,6 +33,8 @@ export interface GroupCommitOptions {
   readonly clock: Clock;
   /** Bytes that may wait. */
   readonly queueBytes: number;
+  /** Resolves at the end of this turn of the event loop: what arrives in one turn goes in one statement. */
+  readonly turn: () => Promise<void>;
   readonly onStatement?: (rows: number) => void;
 }
 
@@ -90,7 +92,9 @@ export function createGroupCommit<Tag>(options: GroupCommitOptions): GroupCommit
     if (busy) return;
     busy = true;
     while (queue.length > 0) {
+      await options.turn();
       const batch = take();
+      if (batch.length === 0) break;
       options.onStatement?.(batch.length);
       const answers = await append(options, batch);
       if (answers instanceof Error)

@@ -15,6 +15,8 @@ import type { UpdateLog } from './update-log.ts';
 export interface HubOptions {
   readonly log: UpdateLog;
   readonly clock: Clock;
+  /** Resolves at the end of this turn of the event loop. */
+  readonly turn: () => Promise<void>;
   readonly probe: Probe;
   /** Trouble that nobody is waiting to hear of: a store that fails, a rig taken over. */
   readonly report: (what: string, error: Error) => void;
@@ -57,6 +59,7 @@ export class Hub {
     this.commit = createGroupCommit<Submitted>({
       log: options.log,
       clock: options.clock,
+      turn: options.turn,
       queueBytes: CAPS.syncAppendQueue,
       onStatement: (rows) => {
         options.probe('appending');

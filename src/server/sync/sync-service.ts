@@ -67,6 +67,7 @@ export function createSyncService(options: SyncServiceOptions): SyncService {
   const hub = new Hub({
     log: options.log,
     clock,
+    turn: () => new Promise((resolve) => setImmediate(resolve)),
     report,
     probe: options.probe ?? noProbe,
     checkpointRows: options.checkpointRows ?? 5_000,
