@@ -34,7 +34,8 @@ export function withMeaning(layout: Layout, column: number, meaning: Meaning): L
   return { ...layout, form: 'theirs', columns };
 }
 
-function withRemembered(layout: Layout, remembered: RememberedMapping): Layout {
+/** The layout as the crew settled it for a list with the same headings; itself when the headings are others. */
+export function withRemembered(layout: Layout, remembered: RememberedMapping): Layout {
   if (remembered.key !== mappingKey(layout) || remembered.meanings.length > layout.columns.length) return layout;
   const columns = layout.columns.map((column, i): LayoutColumn => {
     const meaning = remembered.meanings[i];

@@ -26,6 +26,8 @@ interface Cursor {
   line: number;
   /** Quotes left open so far. */
   open: number;
+  /** End of the line that was last looked at. */
+  lineEnd: number;
 }
 
 /**
@@ -34,7 +36,7 @@ interface Cursor {
  */
 export function scanCells(text: string, delimiter: Delimiter, maxRows: number): Scan {
   const rows: GridRow[] = [];
-  const cursor: Cursor = { text, delimiter, cautions: [], at: 0, line: 1, open: 0 };
+  const cursor: Cursor = { text, delimiter, cautions: [], at: 0, line: 1, open: 0, lineEnd: -1 };
   while (cursor.at < text.length && rows.length < maxRows) {
     const line = cursor.line;
     rows.push({ line, cells: scanRow(cursor) });
@@ -64,7 +66,7 @@ function scanQuoted(cursor: Cursor, column: number): Quoted | undefined {
   const { text, delimiter, cautions, line } = cursor;
   const opening = quoteAt(text, cursor.at, delimiter);
   if (opening < 0) return undefined;
-  const quoted = readQuoted(text, opening, delimiter, cursor.open < OPEN_QUOTES_FORGIVEN);
+  const quoted = readQuoted(cursor, opening);
   if (quoted === undefined) {
     cursor.open += 1;
     cautions.push({ code: 'quote-not-closed', line, column });
@@ -91,7 +93,8 @@ function endOfPlain(text: string, from: number, delimiter: Delimiter): number {
   return text.length;
 }
 
-function readQuoted(text: string, opening: number, delimiter: Delimiter, breaksAllowed: boolean): Quoted | undefined {
+function readQuoted(cursor: Cursor, opening: number): Quoted | undefined {
+  const { text, delimiter } = cursor;
   let stray = false;
   let from = opening + 1;
   for (;;) {
@@ -105,16 +108,26 @@ function readQuoted(text: string, opening: number, delimiter: Delimiter, breaksA
     const closes = end >= text.length || text[end] === delimiter || text[end] === '\n' || text[end] === '\r';
     if (!closes) {
       // Within one line a stray quote may be an inch mark; behind a line break it is the next quoted cell of a later line.
-      if (/[\r\n]/.test(text.slice(opening, quote))) return undefined;
+      if (quote > lineEnd(cursor, opening)) return undefined;
       stray = true;
       from = quote + 1;
       continue;
     }
     const inner = text.slice(opening + 1, quote);
     const breaks = inner.match(/\r\n|\r|\n/g)?.length ?? 0;
-    if (breaks > 0 && (!breaksAllowed || stray)) return undefined;
+    if (breaks > 0 && (stray || cursor.open >= OPEN_QUOTES_FORGIVEN)) return undefined;
     return { value: inner.replaceAll('""', '"'), end, breaks, stray };
   }
+}
+
+/** The end of the line that `at` is on. Kept, since a line of many odd quotes asks for it at each of them. */
+function lineEnd(cursor: Cursor, at: number): number {
+  if (cursor.lineEnd >= at) return cursor.lineEnd;
+  const { text } = cursor;
+  let end = at;
+  while (end < text.length && text[end] !== '\n' && text[end] !== '\r') end += 1;
+  cursor.lineEnd = end;
+  return end;
 }
 
 function skipSpaces(text: string, from: number, delimiter: Delimiter): number {

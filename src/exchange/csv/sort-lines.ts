@@ -1,6 +1,7 @@
 import type { Grid } from '#engine/list/grid.ts';
 import type { Layout } from '#engine/list/layout.ts';
 import type { Meaning } from '#engine/list/meaning.ts';
+import { CELL_LIMIT } from '#engine/model/field.ts';
 import { END_MARK } from '#engine/sheet/patch-format.ts';
 import { isPageWord, isPositionWord, isTotalWord, positionNamed, universeNamed } from './list-words.ts';
 import { isBlankMark, readWhole } from './read-number.ts';
@@ -94,7 +95,8 @@ function isRepeatedHeading(cells: readonly Cell[], layout: Layout): boolean {
 
 /** A line that names a position or universe for the lines below it; undefined when it is nothing of the kind. */
 function placeNamed(cells: readonly Cell[], first: Cell, sheet: Sheet): Kind | undefined {
-  if (readWhole(first.text) !== undefined || isBlankMark(first.text)) return undefined;
+  const nameless = first.text.length > CELL_LIMIT || isBlankMark(first.text) || readWhole(first.text) !== undefined;
+  if (nameless) return undefined;
   const own = sheet.meaning(first);
   if (cells.length === 1) {
     const universe = universeNamed(first.text);
