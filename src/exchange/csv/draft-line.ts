@@ -78,7 +78,7 @@ interface Sized {
 }
 
 const BEFORE = /^(\d{1,3})\s*[x×]\s+(\S.*)$/su;
-const BEHIND = /^(.*\S)\s+(?:[x×]\s?(\d{1,3})|(\d{1,3})\s?[x×])$/su;
+const BEHIND = /^(.*\S)\s+\(?(?:[x×]\s?(\d{1,3})|(\d{1,3})\s?[x×])\)?$/su;
 
 /** How many units the line says it stands for: in a column of its own, as `x6` for a unit, or with the type (`6x Spot`). */
 function takeQuantity(type: string, line: LineCells, style: ListStyle): Sized {

@@ -47,7 +47,11 @@ function offers(headings: readonly string[], facts: readonly ColumnFacts[]): Off
   });
 }
 
-const bestFirst = (all: readonly Offer[]) => all.toSorted((a, b) => b.score - a.score || a.column - b.column);
+// Words that only touch a meaning, over cells that cannot have it, say nothing.
+const LEAST = 0.43;
+
+const bestFirst = (all: readonly Offer[]) =>
+  all.filter(({ score }) => score > LEAST).sort((a, b) => b.score - a.score || a.column - b.column);
 
 const unknown = (headings: readonly string[]) => headings.map((heading) => hintsOf(heading).length === 0);
 

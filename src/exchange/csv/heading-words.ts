@@ -27,14 +27,16 @@ export function knownHeadings(cells: readonly string[]): number {
   return meanings.size;
 }
 
-/** The longest run of words we know within a heading; it speaks a little less clearly than the whole. */
+/** The longest run of words we know within a heading, the plainest of several; it speaks a little less clearly than the whole. */
 function hintsOfPart(tokens: readonly string[]): readonly WordHint[] {
   for (let length = Math.min(tokens.length - 1, 4); length >= 1; length--) {
-    for (let from = 0; from + length <= tokens.length; from++) {
-      const hints = WORDS.get(tokens.slice(from, from + length).join(' '));
-      if (hints === undefined || (length === 1 && (tokens[from] as string).length < 3)) continue;
-      return hints.map(({ meaning, weight }) => ({ meaning, weight: weight * 0.7 }));
-    }
+    const runs = tokens.slice(0, tokens.length - length + 1).map((_, from) => tokens.slice(from, from + length));
+    const known = runs
+      .filter(([first = '']) => length > 1 || first.length > 2)
+      .map((run) => WORDS.get(run.join(' ')) ?? [])
+      .filter((hints) => hints.length > 0);
+    const best = known.toSorted((a, b) => (b[0]?.weight ?? 0) - (a[0]?.weight ?? 0))[0];
+    if (best !== undefined) return best.map(({ meaning, weight }) => ({ meaning, weight: weight * 0.7 }));
   }
   return [];
 }
@@ -67,14 +69,14 @@ const STRONG: Partial<Record<Meaning, string>> = {
     |armatur|armaturtyp|stralkastare|lyskaster|projektor|lampetype`,
   mode: `mode|dmx mode|modus|betriebsart|dmx modus|mode dmx|modo|modo dmx|modalita|modalita dmx|tryb|tryb dmx|lage|dmx lage|tilstand|personality`,
   footprint: `footprint|dmx footprint|slots|slot count|no of slots|number of slots|no of channels|number of channels|num channels|num of channels
-    |# channels|# of channels|channel count|ch count|dmx channels|channels used|kanalanzahl|kanalzahl|anzahl kanale|anzahl kanaele|anz kanale|dmx kanale|dmx kanaele
+    |# channels|# of channels|channel count|ch count|dmx channels|channels used|kanalanzahl|kanalzahl|anzahl kanale|anzahl der kanale|anzahl kanaele|anz kanale|dmx kanale|dmx kanaele
     |belegte kanale|nombre de canaux|nb canaux|nb de canaux|nbre de canaux|numero de canales|n de canales|no de canales|num canales|no canales
     |numero canali|n canali|num canali|numero di canali|aantal kanalen|numero de canais|no de canais|n de canais|liczba kanalow|ilosc kanalow
     |antal kanaler|antall kanaler|canaux dmx|canales dmx|canali dmx|canais dmx|dmx kanalen|dmx kanaler|kanaly dmx`,
   universe: `universe|univ|uni|dmx universe|universe no|universum|dmx universum|dmx linie|dmx strang|univers|univers dmx|ligne dmx|universo|universo dmx
     |linea dmx|dmx lijn|linha dmx|uniwersum|linia dmx|dmx linje|dmx univers`,
   slot: `slot|dmx slot|start slot|slot no|slot number`,
-  address: `address|addr|dmx|dmx address|dmx addr|start address|start addr|dmx start|dmx start address|universe address|univ address|patch address
+  address: `address|addr|dmx|dmx address|dmx addr|start address|start addr|dmx start|dmx start address|universe address|univ address|univ addr|uni addr|u addr|universe addr|universe slot|univ slot|universe start|patch address
     |adresse|dmx adresse|startadresse|dmx startadresse|start adresse|adr|dmx adr|dmx nr|startkanal|adresse dmx|adresse de depart|adresse de debut
     |direccion|direccion dmx|dir dmx|direccion de inicio|indirizzo|indirizzo dmx|ind dmx|indirizzo iniziale|adres|dmx adres|startadres|endereco|endereco dmx
     |endereco inicial|adres dmx|adres startowy|adress|dmx adress|startadress|adresse depart`,

@@ -50,6 +50,6 @@ function countsBehind(types: readonly string[], numbers: readonly string[]): boo
   return !types.some((type, i) => {
     const here = readWhole(numbers[i] ?? '');
     const next = readWhole(numbers[i + 1] ?? '');
-    return /[x×]\s?[2-9]\d{0,2}$/u.test(type) && here !== undefined && next === here + 1;
+    return /[x×]\s?[2-9]\d{0,2}\)?$/u.test(type) && here !== undefined && next === here + 1;
   });
 }

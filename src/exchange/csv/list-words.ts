@@ -9,8 +9,14 @@ const PAGES =
 const UNIVERSES =
   /^(?:dmx )?(?:universe|universum|univers|universo|uniwersum|univ|dmx linie|dmx)\s*(?:no |nr |n )?(\d{1,5})$/;
 
-/** Whether a cell says that its line adds up others: `Total`, `Summe`, `Zwischensumme:`. */
-export const isTotalWord = (text: string) => TOTALS.test(foldHeading(text));
+const COUNTED =
+  /^\d+ (?:units?|fixtures?|lamps?|lanterns?|instruments?|gerate|scheinwerfer|projecteurs?|appareils?|aparatos|apparecchi|proiettori|armaturen|aparelhos|urzadzen\w*|armaturer)$/;
+
+/** Whether a cell says that its line adds up others: `Total`, `Summe`, `Zwischensumme:`, `104 units`. */
+export function isTotalWord(text: string): boolean {
+  const folded = foldHeading(text);
+  return TOTALS.test(folded) || COUNTED.test(folded);
+}
 
 /** A page number, as printing puts it between the lines. */
 export const isPageWord = (text: string) => PAGES.test(foldHeading(text));

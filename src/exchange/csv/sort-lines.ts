@@ -142,6 +142,7 @@ function settleTitles(grid: Grid, layout: Layout, kinds: Kind[]): void {
   const hasPosition = layout.columns.some((column) => column.meaning === 'position');
   if (perTable && !hasPosition && layout.headingRow !== null) nameFirstTable(grid, layout.headingRow, kinds);
   if (layout.headingRow === null) settleFirstTitles(kinds);
+  settleLastTitles(kinds);
 }
 
 function nextFilled(kinds: readonly Kind[], index: number): number {
@@ -166,6 +167,14 @@ function settleFirstTitles(kinds: Kind[]): void {
   const first = kinds.findIndex((kind) => kind.kind === 'fixture');
   const named = kinds.slice(0, Math.max(0, first)).flatMap((kind, index) => (kind.kind === 'position' ? [index] : []));
   for (const index of named.slice(0, -1)) kinds[index] = { kind: 'title' };
+}
+
+/** Single lines behind the last fixture name nothing any more: who printed it, when, a legend. */
+function settleLastTitles(kinds: Kind[]): void {
+  const last = kinds.findLastIndex((kind) => kind.kind === 'fixture');
+  for (let index = last + 1; index < kinds.length; index++) {
+    if (kinds[index]?.kind === 'position') kinds[index] = { kind: 'title' };
+  }
 }
 
 /** Gives each fixture line the position and universe named above it. A line with a position of its own ends the naming. */
