@@ -41,6 +41,17 @@ describe('slots claimed twice', () => {
     expect(findings.map(({ fixtures }) => fixtures.length)).toEqual([1000]);
   });
 
+  it('[CH4] joins neighbouring crowds that share a fixture, and keeps apart those that share none', () => {
+    const crowds = `${'1:1 Spot/10\n'.repeat(65)}${'1:11 Wash/10\n'.repeat(65)}`;
+    const sizes = (text: string) =>
+      checkRig(rigOf(text))
+        .filter(({ rule }) => rule === 'slots-claimed-twice')
+        .map(({ fixtures }) => fixtures.length);
+    expect(sizes(crowds)).toEqual([65, 65]);
+    expect(sizes(`${crowds}1:1+1:11 Bar/10+10`)).toEqual([131]);
+    expect(sizes(`${crowds}1:10 Pair/2`)).toEqual([131]);
+  });
+
   it('[CH4] says of a stair of a thousand fixtures not more than a few thousand names', () => {
     const stair = Array.from({ length: 1000 }, (_, at) => `1:${1 + (at % 400)} Spot/${20 + (at % 90)}`).join('\n');
     const findings = checkRig(rigOf(stair)).filter(({ rule }) => rule === 'slots-claimed-twice');

@@ -18,27 +18,32 @@ const nextLetter = (letter: string) => String.fromCharCode(letter.charCodeAt(0) 
 
 /**
  * The number of a unit put beside `unit`: the next one when `unit` is the last of its position, else the first free suffix
- * (4 then 4A: an inserted unit does not renumber the others; common practice). `taken` holds the folded units of the
- * position. Empty where `unit` has no number to go by. [PL11]
+ * (4 then 4A: an inserted unit does not renumber the others; common practice). `before` holds the folded units the position
+ * has, `taken` those and the ones given out since. Empty where `unit` has no number to go by. [PL11]
  */
-export function unitBeside(unit: string, taken: ReadonlySet<string>): string {
+export function unitBeside(unit: string, before: ReadonlySet<string>, taken: ReadonlySet<string>): string {
   const match = /^(\D*)(\d{1,9})([a-z]?)$/i.exec(unit.trim());
   if (match === null) return '';
-  const [, before = '', digits = '', suffix = ''] = match;
-  const next = before + addOne(digits);
-  if (suffix === '' && !hasLater(before, Number(digits), taken)) return next;
+  const [, prefix = '', digits = '', suffix = ''] = match;
+  if (suffix === '' && !hasLater(prefix, Number(digits), before)) return nextFree(prefix + digits, taken);
   const from = suffix === '' ? 'A'.charCodeAt(0) : suffix.toUpperCase().charCodeAt(0) + 1;
   for (let code = from; code <= 'Z'.charCodeAt(0); code++) {
-    const candidate = before + digits + String.fromCharCode(code);
+    const candidate = prefix + digits + String.fromCharCode(code);
     if (!taken.has(candidate.toLowerCase())) return candidate;
   }
   return '';
 }
 
-function hasLater(before: string, number: number, taken: ReadonlySet<string>): boolean {
-  for (const unit of taken) {
+function nextFree(unit: string, taken: ReadonlySet<string>): string {
+  let next = nextInSeries(unit) ?? '';
+  while (next !== '' && taken.has(next.toLowerCase())) next = nextInSeries(next) ?? '';
+  return next;
+}
+
+function hasLater(prefix: string, number: number, units: ReadonlySet<string>): boolean {
+  for (const unit of units) {
     const match = /^(\D*)(\d{1,9})/.exec(unit);
-    if (match !== null && match[1] === before.toLowerCase() && Number(match[2]) > number) return true;
+    if (match !== null && match[1] === prefix.toLowerCase() && Number(match[2]) > number) return true;
   }
   return false;
 }

@@ -51,7 +51,7 @@ interface Placed {
 }
 
 /** Takes room for one fixture at or after `cursor`. */
-export function placeOne(
+function placeOne(
   room: Room,
   rig: Rig,
   fixture: Fixture,
@@ -65,6 +65,25 @@ export function placeOne(
   const placed =
     breaks === 'in-one-universe' ? fitTogether(room, cursor, footprints) : fitApart(room, cursor, footprints);
   return placed === undefined ? refuse({ code: 'no-room', fixture: fixture.id, slots: tooWide }) : ok(placed);
+}
+
+/** Takes room for a copy of a fixture, each break after the same break of the original; in one universe if that is. */
+export function placeBeside(room: Room, rig: Rig, fixture: Fixture): Result<Placed, PlanRefusal> {
+  const starts = fixture.addresses.filter((address) => address !== null);
+  const cursor = starts[0] ?? absolute(1, 1);
+  if (new Set(starts.map(universeOf)).size < 2)
+    return placeOne(room, rig, fixture, { cursor, breaks: 'in-one-universe' });
+  const footprints = modeOf(rig, fixture)?.footprints;
+  if (footprints === undefined) return refuse({ code: 'mode-unknown', fixture: fixture.id });
+  const addresses: (Absolute | null)[] = [];
+  for (const [part, slots] of footprints.entries()) {
+    const start = slots === 0 ? null : room.first(fixture.addresses[part] ?? cursor, slots);
+    if (start === undefined)
+      return refuse({ code: slots > SLOTS ? 'too-wide' : 'no-room', fixture: fixture.id, slots });
+    if (start !== null) room.take(start, slots);
+    addresses.push(start);
+  }
+  return ok({ addresses, cursor });
 }
 
 const sum = (footprints: readonly number[]) => footprints.reduce((total, footprint) => total + footprint, 0);

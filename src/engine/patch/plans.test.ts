@@ -354,7 +354,7 @@ describe('rows', () => {
       return plan.ok ? printRig(applyEdits(rig, plan.value.edits)).filter((line) => line.startsWith('n')) : plan.error;
     };
     expect(copies('f1', 2)).toEqual(['n1 - Spot/16 @LX1.4B', 'n2 - Spot/16 @LX1.4C']);
-    expect(copies('f2', 2)).toEqual(['n1 - Spot/16 @LX1.6', 'n2 - Spot/16 @LX1.5A']);
+    expect(copies('f2', 2)).toEqual(['n1 - Spot/16 @LX1.6', 'n2 - Spot/16 @LX1.7']);
     expect(copies('f1', 0)).toEqual({ code: 'bad-number', value: 0 });
   });
 
@@ -366,6 +366,20 @@ describe('rows', () => {
       'n1 1:49 Spot/16 @LX1.2A',
       'n2 1:65 Spot/16 @LX1.2B',
     ]);
+  });
+});
+
+describe('copies with addresses', () => {
+  it('[PL11] keep breaks apart that lie in two universes, and never overlap', () => {
+    const rig = rigOf('1:1+2:1 Bar/4+8 @X.1\n1:20 Dim/1');
+    const request = { fixtures: ids('f1'), copies: 2, addresses: 'next-free' } as const;
+    const plan = duplicatePlan(rig, request, countingIds('n'));
+    const copied = plan.ok ? applyEdits(rig, plan.value.edits) : rig;
+    expect(printRig(copied).filter((line) => line.startsWith('n'))).toEqual([
+      'n1 1:5+2:9 Bar/4+8 @X.2',
+      'n2 1:9+2:17 Bar/4+8 @X.3',
+    ]);
+    expect(clashes(copied)).toEqual([]);
   });
 });
 

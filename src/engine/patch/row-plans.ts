@@ -2,7 +2,6 @@ import type { MakeId } from '#base/random-id.ts';
 import { ok, type Result, refuse } from '#base/result.ts';
 import { getRow, rowsOf } from '#base/table.ts';
 import { createOccupancy } from '../address/occupancy-index.ts';
-import { absolute, universeOf } from '../model/address.ts';
 import type { Edit, Plan } from '../model/edit.ts';
 import { ADDRESS_FIELDS } from '../model/field.ts';
 import type { Cells, Fixture } from '../model/fixture.ts';
@@ -12,7 +11,7 @@ import type { Rig } from '../model/rig.ts';
 import { compareRowOrder, rowsInOrder } from '../model/row-order.ts';
 import { chosen, planOf } from './chosen.ts';
 import { unitBeside } from './next-unit.ts';
-import { placeOne } from './place-plan.ts';
+import { placeBeside } from './place-plan.ts';
 import type { PlanRefusal } from './plan-refusal.ts';
 import { Room } from './room.ts';
 
@@ -93,12 +92,7 @@ function placeCopies(
   const room = new Room(createOccupancy(rig), () => false);
   const rows: Cells[] = [];
   for (const { fixture, cells } of copies) {
-    const cursor = fixture.addresses.find((address) => address !== null) ?? absolute(1, 1);
-    const breaks =
-      new Set(fixture.addresses.filter((each) => each !== null).map(universeOf)).size > 1
-        ? 'anywhere'
-        : 'in-one-universe';
-    const placed = placeOne(room, rig, fixture, { cursor, breaks });
+    const placed = placeBeside(room, rig, fixture);
     if (!placed.ok) return placed;
     const starts = placed.value.addresses.flatMap((start, part) => {
       const field = ADDRESS_FIELDS[part];
@@ -109,26 +103,30 @@ function placeCopies(
   return ok(rows);
 }
 
-/** The unit numbers in use, folded, by position. */
+/** The unit numbers in use, folded, by position: those of the rig, and those with what a plan has given out so far. */
 class TakenUnits {
-  readonly #positions = new Map<string, Set<string>>();
+  readonly #positions = new Map<string, { readonly before: Set<string>; readonly now: Set<string> }>();
 
   constructor(rig: Rig) {
-    for (const fixture of rowsOf(rig.fixtures)) this.#at(fixture.position).add(foldName(fixture.unit));
+    for (const { position, unit } of rowsOf(rig.fixtures)) {
+      const { before, now } = this.#at(position);
+      before.add(foldName(unit));
+      now.add(foldName(unit));
+    }
   }
 
   takeBeside(fixture: Fixture): string {
-    const taken = this.#at(fixture.position);
-    const unit = unitBeside(fixture.unit, taken);
-    taken.add(foldName(unit));
+    const { before, now } = this.#at(fixture.position);
+    const unit = unitBeside(fixture.unit, before, now);
+    now.add(foldName(unit));
     return unit;
   }
 
-  #at(position: string): Set<string> {
+  #at(position: string) {
     const key = positionId(position);
     const known = this.#positions.get(key);
     if (known !== undefined) return known;
-    const taken = new Set<string>();
+    const taken = { before: new Set<string>(), now: new Set<string>() };
     this.#positions.set(key, taken);
     return taken;
   }
