@@ -1,7 +1,9 @@
+import * as encoding from 'lib0/encoding';
 import { describe, expect, it } from 'vitest';
 import * as Y from 'yjs';
 import { present } from '#base/assert.ts';
 import { seededRng } from '#base/rng.ts';
+import { CAPS } from '#wire/caps.ts';
 import { checkUpdate, type Reach } from './check-update.ts';
 import { tryApply } from './load-rig.ts';
 
@@ -101,6 +103,16 @@ describe('check of a document update', () => {
       expect(Y.encodeStateAsUpdate(doc)).toBeInstanceOf(Uint8Array);
     }
     expect(checkUpdate(new Uint8Array(0), new Map())).toEqual({ ok: false, error: 'malformed' });
+  });
+
+  it('gives up on an update of more parts than any honest one has', () => {
+    const parts = CAPS.syncUpdateParts + 1;
+    const writer = encoding.createEncoder();
+    for (const number of [1, parts, 5, 0]) encoding.writeVarUint(writer, number);
+    // Collected ranges (0) of length 1: two bytes each.
+    for (let nth = 0; nth < parts; nth++) encoding.writeUint8Array(writer, Uint8Array.of(0, 1));
+    encoding.writeVarUint(writer, 0);
+    expect(checkUpdate(encoding.toUint8Array(writer), new Map())).toEqual({ ok: false, error: 'malformed' });
   });
 
   it('refuses what would break the document library: an operation placed by itself, one without length', () => {

@@ -1,5 +1,6 @@
 import * as Y from 'yjs';
 import { ok, type Result, refuse } from '#base/result.ts';
+import { CAPS } from '#wire/caps.ts';
 
 /** How far the changes of each editing client reach: client id to the number of its operations. */
 export type Reach = Map<number, number>;
@@ -50,10 +51,30 @@ function troubleWith(struct: Struct, reached: (client: number) => number): 'malf
 
 function decode(bytes: Uint8Array): ReturnType<typeof Y.decodeUpdate> | undefined {
   try {
-    return Y.decodeUpdate(bytes);
+    return Y.decodeUpdateV2(bytes, LimitedDecoder);
   } catch {
     // Whatever the decoder stumbled over, these bytes are no update.
     return undefined;
+  }
+}
+
+/** Reads the usual encoding (V1), and gives up on updates of too many parts: two bytes can make an object of a hundred. */
+class LimitedDecoder extends Y.UpdateDecoderV1 {
+  private parts = 0;
+
+  override readInfo(): number {
+    this.count();
+    return super.readInfo();
+  }
+
+  override readDsClock(): number {
+    this.count();
+    return super.readDsClock();
+  }
+
+  private count(): void {
+    this.parts += 1;
+    if (this.parts > CAPS.syncUpdateParts) throw new Error('too many parts');
   }
 }
 
