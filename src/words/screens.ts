@@ -12,6 +12,7 @@ export const SEVERITY_WORDS = {
 
 /** Where the edits of a screen stand. */
 export const SAVE_WORDS = {
+  opening: 'opening',
   saved: 'saved',
   saving: 'saving',
   'on-device': 'on this device only',

@@ -5,6 +5,7 @@ import { joinClasses } from './join-classes.ts';
 type Saving = keyof typeof SAVE_WORDS;
 
 const EDGES: Readonly<Record<Saving, Severity | undefined>> = {
+  opening: undefined,
   saved: undefined,
   saving: undefined,
   'on-device': 'caution',

@@ -18,7 +18,8 @@ export interface PersonHere {
 
 /** Where the edits made here stand. */
 export interface SaveStatus {
-  readonly state: 'saved' | 'saving' | 'on-device' | 'read-only' | 'refused';
+  /** `opening`: what waits on this device is not read yet, so that nothing can be said. */
+  readonly state: 'opening' | 'saved' | 'saving' | 'on-device' | 'read-only' | 'refused';
   /** What more there is to say, in a sentence; empty when the state says it all. */
   readonly detail: string;
 }

@@ -31,6 +31,13 @@ it('says saved only of what the server has, and plainly where the rest is', () =
   expect(said({ copyTrouble: 'missing' })).toBe('saved: this device keeps no copy');
 });
 
+it('says nothing of saving before what waits on this device is read, or while there is no rig to save', () => {
+  expect(said({ link: 'loading', filled: false })).toBe('opening');
+  expect(said({ link: 'connecting', filled: false })).toBe('opening');
+  expect(said({ link: 'offline', filled: false })).toBe('opening: no connection');
+  expect(said({ link: 'connecting' })).toBe('saved');
+});
+
 it('tells a reader, and never calls saved what waits for something the person has to do', () => {
   expect(said({ role: 'reader' }, 'reader')).toBe('read-only');
   expect(said({ link: 'stopped', trouble: 'signed-out', save: 'on-this-device', unsaved: 3 })).toBe(

@@ -46,16 +46,16 @@ export function saveStatus(state: SyncState, role: KnownRole): SaveStatus {
       detail: troubleWords(trouble, unsaved),
     };
   }
+  if (state.link === 'loading' || !state.filled) return { state: 'opening', detail: openingWords(state.link) };
   if (role === 'reader') return { state: 'read-only', detail: state.link === 'live' ? '' : STATUS_WORDS.noNetwork };
   if (state.save === 'only-in-this-page') return { state: 'refused', detail: STATUS_WORDS.onlyHere(unsaved) };
   if (state.save === 'on-this-device') return { state: 'on-device', detail: STATUS_WORDS.waiting(unsaved) };
   if (state.save === 'saving') return { state: 'saving', detail: '' };
   if (state.link === 'live') return { state: 'saved', detail: state.copyTrouble ? STATUS_WORDS.notKept : '' };
-  return {
-    state: 'saved',
-    detail: state.link === 'loading' || state.link === 'connecting' ? '' : STATUS_WORDS.noNetwork,
-  };
+  return { state: 'saved', detail: state.link === 'connecting' ? '' : STATUS_WORDS.noNetwork };
 }
+
+const openingWords = (link: SyncState['link']) => (link === 'offline' ? STATUS_WORDS.noNetwork : '');
 
 function troubleWords(trouble: SyncTrouble, unsaved: number): string {
   switch (trouble) {
