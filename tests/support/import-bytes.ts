@@ -33,7 +33,7 @@ export function importBytes(bytes: Uint8Array, into: Rig = EMPTY_RIG): Imported 
   return importText(decoded.value.text, into);
 }
 
-export function importText(text: string, into: Rig = EMPTY_RIG): Imported {
+function importText(text: string, into: Rig = EMPTY_RIG): Imported {
   const grid = readGrid(text);
   if (!grid.ok) throw new Error(`refused: ${JSON.stringify(grid.error)}`);
   const layout = guessLayout(grid.value);

@@ -11,8 +11,9 @@ import type { Draft } from './draft-line.ts';
 export interface Neighbours {
   readonly channels: ReadonlyMap<number, number>;
   readonly starts: ReadonlySet<Absolute>;
-  /** Whether lines of this list mostly share their one channel. */
+  /** Whether lines of this list mostly share their one channel, and their one address. */
   readonly shareChannels: boolean;
+  readonly shareAddresses: boolean;
 }
 
 interface Counted {
@@ -34,9 +35,29 @@ export function neighboursOf(drafts: readonly Draft[]): Neighbours {
     for (const channel of listed(draft)) channels.set(channel, (channels.get(channel) ?? 0) + 1);
     for (const address of Object.values(draft.addresses)) if ('start' in address) starts.add(address.start);
   }
-  const single = drafts.filter((draft) => unitsOf(draft) > 1 && listed(draft).length === 1);
-  const crowded = single.filter((draft) => runsInto(listed(draft)[0] ?? 0, unitsOf(draft), channels));
-  return { channels, starts, shareChannels: crowded.length > 0 && crowded.length * 2 >= single.length };
+  const several = drafts.filter((draft) => unitsOf(draft) > 1);
+  const crowdsChannel = (draft: Draft) => runsInto(listed(draft)[0] ?? 0, unitsOf(draft), channels);
+  const crowdsAddress = (draft: Draft) => starts.has((startOf(draft) + (draft.footprints?.[0] ?? 1)) as Absolute);
+  return {
+    channels,
+    starts,
+    shareChannels: mostly(
+      several.filter((draft) => listed(draft).length === 1),
+      crowdsChannel,
+    ),
+    shareAddresses: mostly(
+      several.filter((draft) => startOf(draft) > 0),
+      crowdsAddress,
+    ),
+  };
+}
+
+const mostly = (drafts: readonly Draft[], holds: (draft: Draft) => boolean) =>
+  drafts.length > 0 && drafts.filter(holds).length * 2 >= drafts.length;
+
+/** Where the first break of a line starts, 0 when that is not known. */
+function startOf({ addresses }: Draft): number {
+  return addresses.address !== undefined && 'start' in addresses.address ? addresses.address.start : 0;
 }
 
 const listed = (draft: Draft): readonly number[] => ('typed' in draft.channels ? [] : draft.channels);
@@ -135,7 +156,8 @@ function countAddresses(
   if (count === 1) return [start];
   const step = footprint ?? 0;
   const behind = start + Math.max(1, step);
-  if (isAbsolute(behind) && neighbours.starts.has(behind)) {
+  const crowded = isAbsolute(behind) && neighbours.starts.has(behind);
+  if (crowded || (step === 0 && neighbours.shareAddresses)) {
     remark('address-shared', formatAddress(start));
     return new Array(count).fill(start);
   }

@@ -30,7 +30,7 @@ export function guessMeanings(headings: readonly string[], facts: readonly Colum
   }
   nameSlots(meanings, facts);
   const headed = headings.some((heading) => heading !== '');
-  for (const [column, meaning] of guessByContent(facts, meanings, unknown(headings), headed)) {
+  for (const [column, meaning] of guessByContent(facts, meanings, unknown(headings, facts), headed)) {
     give(column, meaning, 'content');
   }
   return headings.map((heading, column) => ({
@@ -53,7 +53,11 @@ const LEAST = 0.43;
 const bestFirst = (all: readonly Offer[]) =>
   all.filter(({ score }) => score > LEAST).sort((a, b) => b.score - a.score || a.column - b.column);
 
-const unknown = (headings: readonly string[]) => headings.map((heading) => hintsOf(heading).length === 0);
+/** Columns of whose meaning the headings say nothing that their cells bear out. */
+function unknown(headings: readonly string[], facts: readonly ColumnFacts[]): readonly boolean[] {
+  const told = new Set(bestFirst(offers(headings, facts)).map(({ column }) => column));
+  return headings.map((_, column) => !told.has(column));
+}
 
 const CHANNEL_FIRST = [{ meaning: 'channel', weight: 3 }] as const;
 const FRENCH = new Set([

@@ -14,6 +14,8 @@ export function hintsOf(heading: string): readonly WordHint[] {
   const exact = WORDS.get(folded);
   if (exact !== undefined) return exact;
   const tokens = folded.split(' ');
+  const plain = WORDS.get(tokens.filter((token) => token !== 'dmx').join(' '));
+  if (plain !== undefined) return plain.map(({ meaning, weight }) => ({ meaning, weight: weight * 0.9 }));
   return tokens.some((token) => OTHER_MATTERS.has(token)) ? [] : hintsOfPart(tokens);
 }
 
@@ -29,6 +31,8 @@ export function knownHeadings(cells: readonly string[]): number {
 
 /** The longest run of words we know within a heading, the plainest of several; it speaks a little less clearly than the whole. */
 function hintsOfPart(tokens: readonly string[]): readonly WordHint[] {
+  const says = (meaning: Meaning) => tokens.some((token) => WORDS.get(token)?.[0]?.meaning === meaning);
+  if (says('universe') && says('address')) return [{ meaning: 'address', weight: 3 }];
   for (let length = Math.min(tokens.length - 1, 4); length >= 1; length--) {
     const runs = tokens.slice(0, tokens.length - length + 1).map((_, from) => tokens.slice(from, from + length));
     const known = runs
@@ -68,7 +72,7 @@ const STRONG: Partial<Record<Meaning, string>> = {
     |armatuur|armatuurtype|toestel|projetor|aparelho|tipo de aparelho|refletor|urzadzenie|reflektor|oprawa|typ urzadzenia
     |armatur|armaturtyp|stralkastare|lyskaster|projektor|lampetype`,
   mode: `mode|dmx mode|modus|betriebsart|dmx modus|mode dmx|modo|modo dmx|modalita|modalita dmx|tryb|tryb dmx|lage|dmx lage|tilstand|personality`,
-  footprint: `footprint|dmx footprint|slots|slot count|no of slots|number of slots|no of channels|number of channels|num channels|num of channels
+  footprint: `footprint|dmx footprint|# ch|# chs|# chans|no ch|no of ch|dmx chs|dmx ch count|dmx channel count|slots|slot count|no of slots|number of slots|no of channels|number of channels|num channels|num of channels
     |# channels|# of channels|channel count|ch count|dmx channels|channels used|kanalanzahl|kanalzahl|anzahl kanale|anzahl der kanale|anzahl kanaele|anz kanale|dmx kanale|dmx kanaele
     |belegte kanale|nombre de canaux|nb canaux|nb de canaux|nbre de canaux|numero de canales|n de canales|no de canales|num canales|no canales
     |numero canali|n canali|num canali|numero di canali|aantal kanalen|numero de canais|no de canais|n de canais|liczba kanalow|ilosc kanalow
@@ -76,7 +80,7 @@ const STRONG: Partial<Record<Meaning, string>> = {
   universe: `universe|univ|uni|dmx universe|universe no|universum|dmx universum|dmx linie|dmx strang|univers|univers dmx|ligne dmx|universo|universo dmx
     |linea dmx|dmx lijn|linha dmx|uniwersum|linia dmx|dmx linje|dmx univers`,
   slot: `slot|dmx slot|start slot|slot no|slot number`,
-  address: `address|addr|dmx|dmx address|dmx addr|start address|start addr|dmx start|dmx start address|universe address|univ address|univ addr|uni addr|u addr|universe addr|universe slot|univ slot|universe start|patch address
+  address: `address|addr|dmx|dmx no|dmx number|dmx #|dmx nummer|dmx address|dmx addr|start address|start addr|dmx start|dmx start address|universe address|univ address|univ addr|uni addr|u addr|universe addr|universe slot|univ slot|universe start|patch address
     |adresse|dmx adresse|startadresse|dmx startadresse|start adresse|adr|dmx adr|dmx nr|startkanal|adresse dmx|adresse de depart|adresse de debut
     |direccion|direccion dmx|dir dmx|direccion de inicio|indirizzo|indirizzo dmx|ind dmx|indirizzo iniziale|adres|dmx adres|startadres|endereco|endereco dmx
     |endereco inicial|adres dmx|adres startowy|adress|dmx adress|startadress|adresse depart`,
@@ -100,7 +104,7 @@ const STRONG: Partial<Record<Meaning, string>> = {
 const WEAK: Partial<Record<Meaning, string>> = {
   channel: `channels|kanale|kanaele|canaux|canales|canali|kanalen|canais|kanaly|kanaler|dmx channel|circuit|no|nr|#|number|id|fixture no|fixture number|fixture id|fixture|kreis|kring|stellkreis`,
   position: 'area|platz|stelle|place|pont|rail|lx|line',
-  unit: 'no|nr|num|number|#|nummer|lfd nr|n|numero|numer|lp|item|fixture no|fixture number|id|platz|stelle|place|u|pos',
+  unit: 'units|no|nr|num|number|#|nummer|lfd nr|n|numero|numer|lp|item|fixture no|fixture number|id|platz|stelle|place|u|pos',
   type: 'name|description|device|equipment|light|lamp|lampe|lampa|spot|make|manufacturer|brand|hersteller|fabrikat|marque|fabricant|marca|fabricante|produttore|merk|fabrikant|producent|tillverkare|produsent|machine|equipo|equipamento|profile|bezeichnung|head',
   mode: 'profile|layout|personality mode|config|configuration|konfiguration',
   footprint:

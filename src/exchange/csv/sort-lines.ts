@@ -23,20 +23,8 @@ type Kind =
   | Extract<SortedLine, { kind: 'position' | 'universe' }>
   | { readonly kind: 'fixture' };
 
-const MAKES_FIXTURE = new Set<Meaning>([
-  'channel',
-  'unit',
-  'type',
-  'mode',
-  'address',
-  'address2',
-  'address3',
-  'address4',
-  'absolute',
-  'slot',
-  'universe',
-  'quantity',
-]);
+// A line without any of these is no fixture: an address or a quantity alone says nothing of what it belongs to.
+const MAKES_FIXTURE = new Set<Meaning>(['channel', 'unit', 'type', 'mode']);
 
 /** Sorts the rows of a list: fixtures, and the titles, headings, sums and blank lines between them. One answer for each row. */
 export function sortLines(grid: Grid, layout: Layout): readonly SortedLine[] {
@@ -77,15 +65,18 @@ function kindOf(index: number, cells: readonly Cell[], sheet: Sheet): Kind {
   if (cells.length === 1 && isPageWord(first.text)) return { kind: 'title' };
   if (/^sep=[,;\t|]?$/.test(first.text)) return { kind: 'title' };
   const place = placeNamed(cells, first, sheet);
-  if (isTotalWord(first.text) && !cells.some((cell) => TELLING.has(meaning(cell)) && cell !== first))
-    return { kind: 'total' };
+  if (isTotalWord(first.text) && !tellsMore(cells, first, meaning)) return { kind: 'total' };
   if (place !== undefined) return place;
   const makes = cells.some((cell) => MAKES_FIXTURE.has(meaning(cell)) && !isBlankMark(cell.text));
   return { kind: makes ? 'fixture' : 'unread' };
 }
 
-// Cells that only a fixture has: with one of them, `Total` is a name, not a sum.
+// Cells that only a fixture has: with words or an address in one of them, `Total` is a name, not a sum.
 const TELLING = new Set<Meaning>(['type', 'mode', 'address', 'slot', 'absolute']);
+
+function tellsMore(cells: readonly Cell[], first: Cell, meaning: (cell: Cell) => Meaning): boolean {
+  return cells.some((cell) => cell !== first && TELLING.has(meaning(cell)) && !/^[\d\s.,]*$/.test(cell.text));
+}
 
 function isRepeatedHeading(cells: readonly Cell[], layout: Layout): boolean {
   if (layout.headingRow === null || cells.length < 2) return false;
