@@ -44,7 +44,7 @@ export function Ribbon({ sheet, frame, onGo, onLeave }: RibbonProps) {
       {row === undefined ? (
         <p className="text-soft">{RIBBON_WORDS.nothing}</p>
       ) : (
-        <UnitRibbon sheet={sheet} row={row} onGo={onGo} />
+        <UnitRibbon sheet={sheet} row={row} onGo={onGo} onTaken={onLeave} />
       )}
     </section>
   );
@@ -54,10 +54,12 @@ export interface UnitRibbonProps {
   readonly sheet: Sheet;
   readonly row: FixtureId;
   readonly onGo: (fixture: FixtureId) => void;
+  /** Called when the unit was placed: what was pressed is gone then. */
+  readonly onTaken: () => void;
 }
 
 /** The universe of one unit, and the places that have room for it. */
-export function UnitRibbon({ sheet, row, onGo }: UnitRibbonProps) {
+export function UnitRibbon({ sheet, row, onGo, onTaken }: UnitRibbonProps) {
   const column = useSheet(sheet, (state) => state.selection?.cursor.column);
   const view = useRow(sheet.store, row);
   if (view === undefined) return <p className="text-soft">{RIBBON_WORDS.nothing}</p>;
@@ -69,7 +71,7 @@ export function UnitRibbon({ sheet, row, onGo }: UnitRibbonProps) {
         <UniverseName sheet={sheet} universe={universe} />
         <RibbonStrip store={sheet.store} universe={universe} marked={row} onGo={onGo} />
       </div>
-      <Room sheet={sheet} view={view} start={start} />
+      <Room sheet={sheet} view={view} start={start} onTaken={onTaken} />
     </div>
   );
 }
@@ -89,10 +91,11 @@ interface RoomProps {
   readonly sheet: Sheet;
   readonly view: RowView;
   readonly start: Absolute | null;
+  readonly onTaken: () => void;
 }
 
 /** What the unit asks for, and the places that have room for it; one press puts it there. */
-function Room({ sheet, view: { fixture, mode }, start }: RoomProps) {
+function Room({ sheet, view: { fixture, mode }, start, onTaken }: RoomProps) {
   const { store } = sheet;
   // Room changes with every unit of the rig, not only with this one.
   useSyncExternalStore(store.subscribe, store.rig);
@@ -107,7 +110,9 @@ function Room({ sheet, view: { fixture, mode }, start }: RoomProps) {
     most: OFFERED + 1,
   });
   const places = found.filter((place) => place !== start).slice(0, OFFERED);
-  const take = (place: Absolute) => carryOutResult(sheet, takeRoomPlan(store.rig(), fixture.id, place));
+  const take = (place: Absolute) => {
+    if (carryOutResult(sheet, takeRoomPlan(store.rig(), fixture.id, place))) onTaken();
+  };
   return (
     <p className="flex flex-wrap items-baseline gap-x-3 touch:items-center">
       <span>{askWords(unit, start, mode.footprints)}</span>

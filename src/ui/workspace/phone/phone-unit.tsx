@@ -41,7 +41,12 @@ export function PhoneUnit({ sheet, id, onBack }: PhoneUnitProps) {
         <Digits row={row} />
         <Findings sheet={sheet} row={row} />
         <div className="pb-3">
-          <UnitRibbon sheet={sheet} row={id} onGo={(row) => sheet.select(selectCell({ row, column: 'address' }))} />
+          <UnitRibbon
+            sheet={sheet}
+            row={id}
+            onGo={(row) => sheet.select(selectCell({ row, column: 'address' }))}
+            onTaken={() => undefined}
+          />
         </div>
         <dl className="grid grid-cols-[6rem_1fr] items-center gap-x-3 gap-y-2">
           {columns.filter(isWritable).map((column) => (
