@@ -1,0 +1,86 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import * as Y from 'yjs';
+import { ok } from '#base/result.ts';
+import { rowsOf } from '#base/table.ts';
+import { readRig } from '#document/read/rig-reader.ts';
+import { checkRig } from '#engine/check/check-rig.ts';
+import type { Store } from '#server/db/store.ts';
+import { seedDemo } from '#server/tasks/seed-demo.ts';
+import { sweepExpired } from '#server/tasks/sweep-expired.ts';
+import { createFakeClock } from '#tests/support/fake-clock.ts';
+import { STORE_KINDS, type TestStores, testStores } from '#tests/support/store.ts';
+
+const DAY = 24 * 60 * 60 * 1000;
+
+describe.each(STORE_KINDS)('tasks on the %s store', (kind) => {
+  let stores: TestStores;
+  beforeAll(async () => {
+    stores = await testStores(kind);
+  });
+  afterAll(() => stores.close());
+
+  /** Everything in the log so far, and how a write is taken: as the sync service would. */
+  const writerOn = (store: Store, rigId: string) => async (_rig: string, author: string, bytes: Uint8Array) => {
+    const { head } = await store.prisma.rig.update({ where: { id: rigId }, data: { head: { increment: 1 } } });
+    await store.prisma.rigUpdate.create({
+      data: { rigId, seq: head, author, at: new Date(), bytes: Uint8Array.from(bytes) },
+    });
+    return ok(Number(head));
+  };
+
+  it('seeds the demo once, and finishes what was cut off without writing anything twice', async () => {
+    const store = await stores.open();
+    const clock = createFakeClock();
+    const write = writerOn(store, 'demo-lantern-tide');
+    const cutOff = async () => {
+      throw new Error('cut off');
+    };
+    await expect(seedDemo({ store, clock, applyUpdate: cutOff })).rejects.toThrow('cut off');
+    expect(await seedDemo({ store, clock, applyUpdate: write })).toBe('seeded');
+    // As if it had been cut off after the write, before it was noted.
+    await store.prisma.setting.deleteMany({ where: { key: 'demo-seeded' } });
+    expect(await seedDemo({ store, clock, applyUpdate: write })).toBe('seeded');
+    expect(await seedDemo({ store, clock, applyUpdate: cutOff })).toBe('there already');
+
+    const doc = new Y.Doc();
+    for (const { bytes } of await store.prisma.rigUpdate.findMany({ orderBy: { seq: 'asc' } }))
+      Y.applyUpdate(doc, bytes);
+    const rig = readRig(doc);
+    expect([...rowsOf(rig.fixtures)]).toHaveLength(152);
+    expect(new Set(checkRig(rig).map((finding) => finding.severity))).toEqual(new Set(['blocker', 'caution', 'note']));
+    expect(await store.prisma.membership.count()).toBe(4);
+  });
+
+  it('sweeps out what has expired, and a person whose sign-up was cut off, and nobody else', async () => {
+    const store = await stores.open();
+    const { prisma } = store;
+    const clock = createFakeClock(Date.now());
+    const at = (days: number) => new Date(clock.now() + days * DAY);
+    const person = (id: string, createdAt: Date) => ({ id, name: id, email: `${id}@crew.example`, createdAt });
+    await prisma.user.createMany({
+      data: [person('cut', at(-1)), person('new', at(0)), person('whole', at(-9)), person('demo', at(-9))],
+    });
+    await prisma.account.create({ data: { id: 'a', accountId: 'whole', providerId: 'credential', userId: 'whole' } });
+    await prisma.crew.create({
+      data: { id: 'c', name: 'C', memberships: { create: { userId: 'demo', role: 'lead' } } },
+    });
+    await prisma.session.createMany({
+      data: [
+        { id: 'over', token: 'over', userId: 'whole', expiresAt: at(-1) },
+        { id: 'open', token: 'open', userId: 'whole', expiresAt: at(1) },
+      ],
+    });
+    const invitation = { crewId: 'c', role: 'reader', createdBy: 'whole' } as const;
+    await prisma.invitation.createMany({
+      data: [
+        { ...invitation, id: 'old', tokenHash: 'old', expiresAt: at(-31) },
+        { ...invitation, id: 'recent', tokenHash: 'recent', expiresAt: at(-29) },
+      ],
+    });
+    await sweepExpired({ store, clock });
+    const left = async (rows: Promise<{ id: string }[]>) => (await rows).map(({ id }) => id).sort();
+    expect(await left(prisma.user.findMany())).toEqual(['demo', 'new', 'whole']);
+    expect(await left(prisma.session.findMany())).toEqual(['open']);
+    expect(await left(prisma.invitation.findMany())).toEqual(['recent']);
+  });
+});
