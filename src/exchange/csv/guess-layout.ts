@@ -8,6 +8,9 @@ import { findHeadingRow } from './heading-row.ts';
 import { isTotalWord } from './list-words.ts';
 import { mappingKey } from './mapping-memory.ts';
 
+// More rows than these tell nothing new of what a column holds.
+const TELLING_ROWS = 2000;
+
 /** How a list is most likely to be read: the heading row found, each column's meaning guessed or, when known, `remembered`. */
 export function guessLayout(grid: Grid, remembered?: RememberedMapping): Layout {
   const layout = layoutWithHeading(grid, findHeadingRow(grid));
@@ -20,7 +23,10 @@ export function layoutWithHeading(grid: Grid, headingRow: number | null): Layout
   const headings = Array.from({ length: grid.width }, (_, column) => (cells[column] ?? '').replace(/\s+/g, ' ').trim());
   const own = headingRow === null ? undefined : ownColumns(headings);
   if (own !== undefined) return { form: 'own', headingRow, columns: own, blankPosition: 'blank' };
-  const body = grid.rows.slice(headingRow === null ? 0 : headingRow + 1).filter((row) => tells(row, headings));
+  const body = grid.rows
+    .slice(headingRow === null ? 0 : headingRow + 1)
+    .filter((row) => tells(row, headings))
+    .slice(0, TELLING_ROWS);
   const facts = headings.map((_, column) => columnFacts(body.map((row) => row.cells[column] ?? '')));
   return { form: 'theirs', headingRow, columns: guessMeanings(headings, facts), blankPosition: 'blank' };
 }
