@@ -89,7 +89,7 @@ function comparePlaces(a: Fixture | undefined, b: Fixture | undefined): number {
 }
 
 /** `1:374–380`, or `1:374` when it is one slot. */
-export function slotRunWords({ universe, first, last }: SlotRun): string {
+function slotRunWords({ universe, first, last }: SlotRun): string {
   return first === last ? `${universe}:${first}` : `${universe}:${first}–${last}`;
 }
 

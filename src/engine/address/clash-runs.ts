@@ -3,7 +3,7 @@ import type { Unit } from './unit.ts';
 import { firstOf, hasClash, inOrder, lastOf, partOf, type UniverseClaims } from './universe-claims.ts';
 
 /** A slot that more units than this claim is crowded: see [CH4]. It bounds what can be said of any universe. */
-export const CROWD = 64;
+const CROWD = 64;
 
 /** Slots `first` to `last` (1-based, both counted in) that the same `units`, two or more, claim. */
 export interface ClashRun {

@@ -1,4 +1,4 @@
-import { differingRows } from '#base/table.ts';
+import { differingRows, type RowDifference } from '#base/table.ts';
 import type { Universe } from '../model/address.ts';
 import type { Fixture } from '../model/fixture.ts';
 import { type FixtureId, type ModeId, modeId } from '../model/ids.ts';
@@ -87,7 +87,9 @@ export class RigIndex implements OccupancyIndex {
     this.rig = next;
     const remodelled = before.modes !== next.modes && this.#takeModes(before, next);
     if (before.fixtures !== next.fixtures) {
-      for (const { id, before: old, after } of differingRows(before.fixtures, next.fixtures)) {
+      const differing = differingRows(before.fixtures, next.fixtures);
+      if (differing.length > MANY) differing.sort(byAddress);
+      for (const { id, before: old, after } of differing) {
         changes.push(this.#change(id, old, after, universes));
       }
     }
@@ -198,6 +200,13 @@ export class RigIndex implements OccupancyIndex {
     this.#used = undefined;
     return claims;
   }
+}
+
+/** From so many changes on, they are taken universe by universe: what is looked at together then lies together in memory. */
+const MANY = 500;
+
+function byAddress(a: RowDifference<Fixture>, b: RowDifference<Fixture>): number {
+  return (a.after?.addresses[0] ?? 0) - (b.after?.addresses[0] ?? 0);
 }
 
 function seatsOf(claims: UniverseClaims | undefined): Seat[] {

@@ -11,7 +11,7 @@ import type { FixtureId } from '../model/ids.ts';
 import type { Rig } from '../model/rig.ts';
 
 /** Two fixtures that claim the same slots, or one whose own breaks do (then named twice). `asOne`: they act as one on purpose. */
-export interface OverlapPair {
+interface OverlapPair {
   readonly run: SlotRun;
   readonly fixtures: readonly [FixtureId, FixtureId];
   readonly asOne: boolean;
@@ -35,7 +35,7 @@ export interface RigSummary {
 }
 
 /** The most pairs a summary lists: a thousand fixtures on one address would make half a million. */
-export const PAIR_LIMIT = 2000;
+const PAIR_LIMIT = 2000;
 
 /** The figures of a rig. [SU1] */
 export function rigSummary(rig: Rig): RigSummary {

@@ -1,4 +1,4 @@
-import { type Claim, claimsOf, footprintAt } from '../address/claim.ts';
+import { type Claim, footprintAt } from '../address/claim.ts';
 import type { Unit } from '../address/unit.ts';
 import type { Finding } from '../model/finding.ts';
 import { makeFinding } from './make-finding.ts';
@@ -10,11 +10,6 @@ export function unpatched(unit: Unit, claims: readonly Claim[], found: Finding[]
   if (missing.length === 0) return;
   if (claims.length === 0) found.push(makeFinding({ rule: 'unpatched', part: null }, [fixture.id]));
   else for (const part of missing) found.push(makeFinding({ rule: 'unpatched', part }, [fixture.id]));
-}
-
-/** Whether a fixture claims any slot: some break that has slots has a start address. */
-export function isPatched({ fixture, mode }: Pick<Unit, 'fixture' | 'mode'>): boolean {
-  return claimsOf(fixture, mode).length > 0;
 }
 
 const NO_PARTS: readonly number[] = Object.freeze([]);
