@@ -262,13 +262,15 @@ export const NOTICE_WORDS = {
 export const TYPES_WORDS = {
   title: 'Types in use',
   about:
-    'What each mode of a type takes: slots of each break, with a space or + between them. Clearing a line does not touch the units that use it.',
+    'What each mode of a type takes: slots of each break, with a space or + between them. Removing a mode does not touch the units that are set to it.',
   type: 'Type',
   mode: 'Mode',
   slots: 'Slots',
-  used: 'Units',
   slotsOf: (type: string, mode: string) => `Slots of ${mode === '' ? type : `${type}, ${mode}`}`,
+  modeOf: (type: string) => `Mode of ${type}`,
+  units: (units: number) => count(units, 'unit'),
   add: 'Add a mode',
+  addWord: 'Add it',
   remove: (type: string, mode: string) => `Remove ${type}, ${mode}`,
   removeWord: 'remove',
   unknown: 'Used by units, but not described here:',

@@ -37,6 +37,7 @@ export function GridHead({ sheet, gridId }: { readonly sheet: Sheet; readonly gr
           <div
             key={column}
             role="columnheader"
+            data-head={column}
             aria-colindex={n + 1}
             aria-sort={sort?.column === column ? sort.direction : 'none'}
             className="relative shrink-0"

@@ -8,6 +8,7 @@ import { GridRow, type Margin } from './grid-row.tsx';
 import { GroupLine } from './group-line.tsx';
 import { spanOf } from './selection.ts';
 import type { Sheet } from './sheet.ts';
+import { useColumnInView } from './use-column-in-view.ts';
 import { useGridClipboard } from './use-grid-clipboard.ts';
 import { useGridKeys } from './use-grid-keys.ts';
 import { useGridPointer } from './use-grid-pointer.ts';
@@ -48,6 +49,7 @@ export function Grid({ sheet, margin, onBeside, access }: GridProps) {
   const pointer = useGridPointer(sheet);
   const clipboard = useGridClipboard(sheet);
   useFocusBack(scroller, editing !== undefined);
+  useColumnInView(scroller, selection?.corner.column);
 
   const span = selection && spanOf(sheet.ground(), selection);
   const cursor = selection?.cursor;

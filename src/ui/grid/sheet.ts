@@ -33,6 +33,18 @@ export type Notice =
   | { readonly kind: 'not-found' | 'row-gone'; readonly text: string }
   | { readonly kind: 'done'; readonly plan: PlanName };
 
+/** What can be open beside the sheet. */
+export type PanelName =
+  | 'findings'
+  | 'filter'
+  | 'columns'
+  | 'plans'
+  | 'types'
+  | 'positions'
+  | 'universes'
+  | 'notes'
+  | 'keys';
+
 /** What one person has before them. A value; `Sheet` says when there is a new one. */
 export interface SheetState {
   readonly view: View;
@@ -46,6 +58,7 @@ export interface SheetState {
   /** A plan that is being looked at before it is applied. */
   readonly preview: Plan | undefined;
   readonly notice: Notice | undefined;
+  readonly panel: PanelName | undefined;
 }
 
 /** The sheet of one open rig as one person sees it: no React, no DOM. */
@@ -58,7 +71,7 @@ export interface Sheet {
   select(selection: Selection | undefined): void;
   setView(view: View): void;
   setColumns(settings: ColumnSettings): void;
-  set(part: Partial<Pick<SheetState, 'editing' | 'preview' | 'notice'>>): void;
+  set(part: Partial<Pick<SheetState, 'editing' | 'preview' | 'notice' | 'panel'>>): void;
   /** Follows the rig from now on; the answer stops that. */
   open(): () => void;
 }
@@ -85,6 +98,7 @@ export function createSheet(store: RigStore, makeId: MakeId, keeper: ViewKeeper)
     editing: undefined,
     preview: undefined,
     notice: undefined,
+    panel: undefined,
   };
   let line = 0;
 

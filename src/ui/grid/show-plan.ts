@@ -22,11 +22,15 @@ export function showSeries(sheet: Sheet): void {
   showPlan(sheet, seriesPlan(sheet.store.rig(), rows, columns.filter(isWritable)));
 }
 
-/** Shows the first plan that clears a finding of a row; false when no finding of it has one. */
+/** Shows the first thing that clears a finding of a row: a plan, or the types; false when no finding of it has one. */
 export function showClearing(sheet: Sheet, row: FixtureId): boolean {
   const { store } = sheet;
   if (getRow(store.rig().fixtures, row) === undefined) return false;
   for (const finding of store.findingsOf(row)) {
+    if (finding.rule === 'unknown-type' || finding.rule === 'unknown-mode') {
+      sheet.set({ panel: 'types' });
+      return true;
+    }
     const plan = clearClash(store.rig(), finding, store.occupancy());
     if (!plan.ok) continue;
     showPlan(sheet, plan);

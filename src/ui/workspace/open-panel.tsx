@@ -1,7 +1,7 @@
 import { unreachable } from '#base/unreachable.ts';
 import type { Finding } from '#engine/model/finding.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
-import type { Sheet } from '../grid/sheet.ts';
+import type { PanelName, Sheet } from '../grid/sheet.ts';
 import { ColumnsPanel } from './panels/columns-panel.tsx';
 import { FilterPanel } from './panels/filter-panel.tsx';
 import { FindingsPanel } from './panels/findings-panel.tsx';
@@ -11,7 +11,6 @@ import { PlansPanel } from './panels/plans-panel.tsx';
 import { PositionsPanel } from './panels/positions-panel.tsx';
 import { TypesPanel } from './panels/types-panel.tsx';
 import { UniversesPanel } from './panels/universes-panel.tsx';
-import type { PanelName } from './sheet-tools.tsx';
 
 export interface OpenPanelProps {
   readonly sheet: Sheet;

@@ -1,6 +1,7 @@
 import type { Finding } from '#engine/model/finding.ts';
 import { clearClash } from '#engine/patch/clear-clash.ts';
 import { movesSentence } from '#words/plans.ts';
+import { TYPES_WORDS } from '#words/sheet.ts';
 import type { Sheet } from '../grid/sheet.ts';
 import { showPlan } from '../grid/show-plan.ts';
 import { LinkButton } from '../kit/link-button.tsx';
@@ -12,17 +13,25 @@ export interface PlanLinkProps {
   readonly within: 'grid' | 'list';
 }
 
-/** The plan that clears a finding, as a link that shows it first; nothing where the engine has none. */
+/** The plan that clears a finding, as a link that shows it first; the way to the types where that clears it; else nothing. */
 export function PlanLink({ sheet, finding, within }: PlanLinkProps) {
   const { store } = sheet;
   if (!store.canEdit()) return null;
+  const tabIndex = within === 'grid' ? -1 : 0;
+  if (finding.rule === 'unknown-type' || finding.rule === 'unknown-mode') {
+    return (
+      <LinkButton tabIndex={tabIndex} className="shrink-0 text-soft" onClick={() => sheet.set({ panel: 'types' })}>
+        {TYPES_WORDS.describeWord}
+      </LinkButton>
+    );
+  }
   const rig = store.rig();
   const plan = clearClash(rig, finding, store.occupancy());
   if (!plan.ok) return null;
   // Made anew when pressed: others may have taken the room since.
   const look = () => showPlan(sheet, clearClash(store.rig(), finding, store.occupancy()));
   return (
-    <LinkButton tabIndex={within === 'grid' ? -1 : 0} className="shrink-0 text-soft" onClick={look}>
+    <LinkButton tabIndex={tabIndex} className="shrink-0 text-soft" onClick={look}>
       {movesSentence(plan.value, rig)}
     </LinkButton>
   );

@@ -16,7 +16,7 @@ import { OpenPanel } from './open-panel.tsx';
 import { PreviewDialog } from './preview-dialog.tsx';
 import { ReaderLine } from './reader-line.tsx';
 import { Rows } from './rows.tsx';
-import { type PanelName, SheetTools } from './sheet-tools.tsx';
+import { SheetTools } from './sheet-tools.tsx';
 import { PHONE, useMedia } from './use-media.ts';
 
 export interface SheetScreenProps {
@@ -34,7 +34,7 @@ export function SheetScreen({ store, keeper, listsIn }: SheetScreenProps) {
 }
 
 function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn: ReactNode }) {
-  const [panel, setPanel] = useState<PanelName>();
+  const panel = useSheet(sheet, (state) => state.panel);
   const frame = useRef<HTMLDivElement>(null);
   const find = useRef<HTMLInputElement>(null);
   const ribbon = useRef<HTMLElement>(null);
@@ -57,7 +57,7 @@ function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn
       const does: Readonly<Record<BesideCommand['kind'], () => void>> = {
         escape: () => sheet.set({ notice: undefined }),
         find: () => find.current?.focus(),
-        keys: () => setPanel('keys'),
+        keys: () => sheet.set({ panel: 'keys' }),
         series: () => showSeries(sheet),
         ribbon: () => ribbon.current?.querySelector<HTMLElement>('button[tabindex="0"], p button')?.focus(),
         'next-finding': () => jump(undefined, 1),
@@ -70,8 +70,11 @@ function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn
     },
     [sheet, jump],
   );
+  useEffect(() => {
+    if (document.activeElement === document.body) toSheet();
+  }, [toSheet]);
   const close = () => {
-    setPanel(undefined);
+    sheet.set({ panel: undefined });
     toSheet();
   };
   const goToFinding = (finding: Finding) => {
@@ -88,14 +91,7 @@ function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn
   };
   return (
     <>
-      <SheetTools
-        sheet={sheet}
-        find={find}
-        open={panel}
-        onOpen={(name) => setPanel(name === panel ? undefined : name)}
-        onJump={(severity) => jump(severity, 1)}
-        onLeave={toSheet}
-      />
+      <SheetTools sheet={sheet} find={find} onJump={(severity) => jump(severity, 1)} onLeave={toSheet} />
       <ReaderLine sheet={sheet} />
       <LostLines sheet={sheet} />
       <NoticeLine sheet={sheet} />

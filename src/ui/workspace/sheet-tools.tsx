@@ -1,7 +1,7 @@
 import { type RefObject, useSyncExternalStore } from 'react';
 import type { Severity } from '#engine/model/finding.ts';
 import { GROUPING_WORDS, SHEET_WORDS } from '#words/sheet.ts';
-import type { Sheet } from '../grid/sheet.ts';
+import type { PanelName, Sheet } from '../grid/sheet.ts';
 import { addRow, takeBack } from '../grid/sheet-actions.ts';
 import { useSheet } from '../grid/use-sheet.ts';
 import { LinkButton } from '../kit/link-button.tsx';
@@ -11,23 +11,9 @@ import { FindField } from './find-field.tsx';
 import { Tally } from './tally.tsx';
 import { PHONE, useMedia } from './use-media.ts';
 
-/** What can be open beside the sheet. */
-export type PanelName =
-  | 'findings'
-  | 'filter'
-  | 'columns'
-  | 'plans'
-  | 'types'
-  | 'positions'
-  | 'universes'
-  | 'notes'
-  | 'keys';
-
 export interface SheetToolsProps {
   readonly sheet: Sheet;
   readonly find: RefObject<HTMLInputElement | null>;
-  readonly open: PanelName | undefined;
-  readonly onOpen: (panel: PanelName) => void;
   readonly onJump: (severity: Severity) => void;
   readonly onLeave: () => void;
 }
@@ -37,7 +23,7 @@ const PANELS = ['findings', 'filter', 'columns', 'plans', 'types', 'positions', 
 const ON_A_PHONE: readonly PanelName[] = ['findings', 'filter', 'types', 'positions', 'universes', 'notes'];
 
 /** The line over the sheet: find, the tally of findings, and words for everything else. */
-export function SheetTools({ sheet, find, open, onOpen, onJump, onLeave }: SheetToolsProps) {
+export function SheetTools({ sheet, find, onJump, onLeave }: SheetToolsProps) {
   const phone = useMedia(PHONE);
   const words = (
     <div
@@ -48,7 +34,7 @@ export function SheetTools({ sheet, find, open, onOpen, onJump, onLeave }: Sheet
       <Steps sheet={sheet} />
       <GroupBy sheet={sheet} />
       {(phone ? ON_A_PHONE : PANELS).map((panel) => (
-        <PanelWord key={panel} sheet={sheet} panel={panel} open={open} onOpen={onOpen} />
+        <PanelWord key={panel} sheet={sheet} panel={panel} />
       ))}
     </div>
   );
@@ -70,15 +56,16 @@ export function SheetTools({ sheet, find, open, onOpen, onJump, onLeave }: Sheet
   );
 }
 
-interface PanelWordProps extends Pick<SheetToolsProps, 'sheet' | 'open' | 'onOpen'> {
-  readonly panel: PanelName;
-}
-
-function PanelWord({ sheet, panel, open, onOpen }: PanelWordProps) {
+function PanelWord({ sheet, panel }: { readonly sheet: Sheet; readonly panel: PanelName }) {
+  const open = useSheet(sheet, (state) => state.panel) === panel;
   const filtered = useSheet(sheet, (state) => isFiltered(state.view.filter));
   const on = panel === 'filter' && filtered;
   return (
-    <LinkButton aria-expanded={open === panel} className={on ? 'font-semibold' : ''} onClick={() => onOpen(panel)}>
+    <LinkButton
+      aria-expanded={open}
+      className={on ? 'font-semibold' : ''}
+      onClick={() => sheet.set({ panel: open ? undefined : panel })}
+    >
       {on ? SHEET_WORDS.filterOn : SHEET_WORDS[panel]}
     </LinkButton>
   );

@@ -1,15 +1,20 @@
+import { useEffect, useRef } from 'react';
 import { KEY_WORDS, SHEET_WORDS } from '#words/sheet.ts';
 import { Button } from '../../kit/button.tsx';
 import { Dialog } from '../../kit/dialog.tsx';
 
 /** The list of keys. */
 export function KeysDialog({ onClose }: { readonly onClose: () => void }) {
+  const top = useRef<HTMLDivElement>(null);
+  // The one thing to press stands at the end, and the focus has scrolled there.
+  useEffect(() => top.current?.closest('dialog')?.scrollTo(0, 0), []);
   return (
     <Dialog title={SHEET_WORDS.keys} onClose={onClose} answers={<Button onClick={onClose}>{SHEET_WORDS.close}</Button>}>
+      <div ref={top} className="contents" />
       {KEY_WORDS.map(({ title, keys }) => (
         <section key={title}>
           <h3>{title}</h3>
-          <dl className="grid grid-cols-[minmax(9rem,auto)_1fr] gap-x-4">
+          <dl className="grid grid-cols-[14rem_1fr] max-sm:grid-cols-1 gap-x-4">
             {keys.map(([press, does]) => (
               <div key={press} className="contents">
                 <dt>

@@ -5,7 +5,7 @@ import type { Edit } from '#engine/model/edit.ts';
 import { modeOf } from '#engine/model/find-mode.ts';
 import { fixtureId, modeId } from '#engine/model/ids.ts';
 import { EMPTY_RIG } from '#engine/model/rig.ts';
-import { formatSlots, modesInUse, parseSlots, renameMode } from './modes-in-use.ts';
+import { byType, formatSlots, modesInUse, parseSlots, renameMode, renameType } from './modes-in-use.ts';
 
 const units: Edit[] = ['Wide', 'wide', 'Narrow', ''].map((mode, n) => ({
   kind: 'add-fixture',
@@ -21,19 +21,31 @@ it('counts the units of each mode and lists what the rig does not know', () => {
   expect(unknown.map(({ mode }) => mode)).toEqual(['', 'Narrow']);
 });
 
-it('renames a mode with its units, so that none of them loses its slots', () => {
-  const [mode] = modesInUse(rig).known;
+it('renames a mode or a type with its units, so that none of them loses its slots', () => {
+  const { known } = modesInUse(rig);
+  const [mode] = known;
   if (mode === undefined) throw new Error('no mode');
-  for (const to of [
-    { type: 'Spot 2', mode: 'Basic' },
-    { type: 'spot', mode: 'WIDE' },
-    { type: 'Spot', mode: '' },
-  ]) {
-    const after = applyEdits(rig, renameMode(rig, mode, to).edits);
+  for (const [plan, type, name] of [
+    [renameMode(rig, mode, 'Basic'), 'Spot', 'Basic'],
+    [renameMode(rig, mode, 'WIDE'), 'Spot', 'WIDE'],
+    [renameMode(rig, mode, ''), 'Spot', ''],
+    [renameType(rig, known, 'Spot 2'), 'Spot 2', 'Wide'],
+    [renameType(rig, known, 'SPOT'), 'SPOT', 'Wide'],
+  ] as const) {
+    const after = applyEdits(rig, plan.edits);
     const set = [...rowsOf(after.fixtures)].filter((fixture) => modeOf(after, fixture) !== undefined);
     expect(set.length).toBeGreaterThanOrEqual(2);
-    expect(modesInUse(after).known.map(({ type, mode: name }) => [type, name])).toEqual([[to.type, to.mode]]);
+    expect(modesInUse(after).known.map((each) => [each.type, each.mode])).toEqual([[type, name]]);
   }
+});
+
+it('gathers the modes of a type however it is spelt', () => {
+  const more = applyEdits(rig, [
+    { kind: 'set-mode', type: 'spot', mode: 'Basic', footprints: [8] },
+    { kind: 'set-mode', type: 'Wash', mode: 'Plain', footprints: [4] },
+  ]);
+  const groups = byType(modesInUse(more).known).map((modes) => modes.map(({ mode }) => mode).join(' '));
+  expect(groups.sort()).toEqual(['Plain', 'Wide Basic']);
 });
 
 it.each([

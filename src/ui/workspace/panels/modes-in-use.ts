@@ -1,7 +1,7 @@
 import { rowsOf } from '#base/table.ts';
 import { SLOTS } from '#engine/model/address.ts';
 import type { Edit, Plan } from '#engine/model/edit.ts';
-import { type ModeId, modeId } from '#engine/model/ids.ts';
+import { foldName, type ModeId, modeId } from '#engine/model/ids.ts';
 import { compareNatural } from '#engine/model/natural-order.ts';
 import type { Mode, Rig } from '#engine/model/rig.ts';
 
@@ -48,8 +48,17 @@ export function parseSlots(text: string): readonly number[] | undefined {
 /** `27`, `1+1`: `parseSlots` reads it back. */
 export const formatSlots = (footprints: readonly number[]): string => footprints.join('+');
 
-/** Gives a mode other names, here and on every unit that is set to it. */
-export function renameMode(rig: Rig, { id, type, mode, footprints }: Mode, to: { type: string; mode: string }): Plan {
+/** Gives a mode another name, here and on every unit that is set to it. */
+export function renameMode(rig: Rig, mode: Mode, to: string): Plan {
+  return { name: 'set-mode', edits: renameEdits(rig, mode, { type: mode.type, mode: to }) };
+}
+
+/** Gives a type another name, in all its modes and on every unit that is set to one of them. */
+export function renameType(rig: Rig, modes: readonly Mode[], to: string): Plan {
+  return { name: 'set-mode', edits: modes.flatMap((mode) => renameEdits(rig, mode, { type: to, mode: mode.mode })) };
+}
+
+function renameEdits(rig: Rig, { id, type, mode, footprints }: Mode, to: { type: string; mode: string }): Edit[] {
   const edits: Edit[] = [];
   if (modeId(to.type, to.mode) !== id) edits.push({ kind: 'remove-mode', type, mode });
   edits.push({ kind: 'set-mode', ...to, footprints });
@@ -58,5 +67,17 @@ export function renameMode(rig: Rig, { id, type, mode, footprints }: Mode, to: {
     edits.push({ kind: 'set-cell', fixture: fixture.id, field: 'type', value: to.type });
     edits.push({ kind: 'set-cell', fixture: fixture.id, field: 'mode', value: to.mode === '' ? null : to.mode });
   }
-  return { name: 'set-mode', edits };
+  return edits;
+}
+
+/** The modes of each type, types by name. */
+export function byType(modes: readonly Mode[]): readonly (readonly Mode[])[] {
+  const types = new Map<string, Mode[]>();
+  for (const mode of modes) {
+    const key = foldName(mode.type);
+    const some = types.get(key);
+    if (some) some.push(mode);
+    else types.set(key, [mode]);
+  }
+  return [...types.values()];
 }

@@ -62,6 +62,7 @@ export function PositionsPanel({ sheet, onClose }: PositionsPanelProps) {
               ↓
             </Button>
             <LinkButton
+              className="shrink-0 whitespace-nowrap"
               aria-label={POSITIONS_WORDS.remove(position.name)}
               disabled={frozen}
               onClick={() => takeOut(position.name)}

@@ -9,7 +9,7 @@ import { LinkButton } from '../../kit/link-button.tsx';
 import { Message } from '../../kit/message.tsx';
 import { Panel } from '../panel.tsx';
 import { LineField } from './line-field.tsx';
-import { formatSlots, modesInUse, parseSlots, renameMode, type UsedMode } from './modes-in-use.ts';
+import { byType, formatSlots, modesInUse, parseSlots, renameMode, renameType, type UsedMode } from './modes-in-use.ts';
 
 export interface TypesPanelProps {
   readonly sheet: Sheet;
@@ -29,63 +29,56 @@ export function TypesPanel({ sheet, onClose }: TypesPanelProps) {
     setTrouble(footprints === undefined ? TYPES_WORDS.badSlots : undefined);
     if (footprints) carryOut(sheet, { name: 'set-mode', edits: [{ kind: 'set-mode', type, mode, footprints }] });
   };
-  const rename = (mode: Mode, to: Names) => {
-    setTrouble(foldName(to.type) === '' ? TYPES_WORDS.noName : undefined);
-    if (foldName(to.type) !== '') carryOut(sheet, renameMode(rig, mode, to));
+  const renameWhole = (modes: readonly Mode[], type: string) => {
+    setTrouble(foldName(type) === '' ? TYPES_WORDS.noName : undefined);
+    if (foldName(type) !== '') carryOut(sheet, renameType(rig, modes, type));
   };
-  const remove = ({ type, mode }: Names) =>
-    carryOut(sheet, { name: 'set-mode', edits: [{ kind: 'remove-mode', type, mode }] });
   const frozen = !store.canEdit();
   return (
     <Panel title={TYPES_WORDS.title} about={TYPES_WORDS.about} onClose={onClose}>
       {trouble === undefined ? null : <Message severity="blocker" said={{ what: trouble }} />}
-      {known.length === 0 ? <p>{TYPES_WORDS.none}</p> : <Heads />}
-      <ul className="flex flex-col gap-1">
-        {known.map((mode) => (
-          <li key={mode.id} className={LINE}>
-            <LineField
-              name={TYPES_WORDS.type}
-              value={mode.type}
-              disabled={frozen}
-              onWrite={(type) => rename(mode, { type, mode: mode.mode })}
-            />
-            <LineField
-              name={TYPES_WORDS.mode}
-              value={mode.mode}
-              disabled={frozen}
-              onWrite={(name) => rename(mode, { type: mode.type, mode: name })}
-            />
-            <LineField
-              name={TYPES_WORDS.slotsOf(mode.type, mode.mode)}
-              value={formatSlots(mode.footprints)}
-              disabled={frozen}
-              onWrite={(text) => setSlots(mode, text)}
-            />
-            <span className="text-right text-soft tabular-nums">{units.get(mode.id) ?? 0}</span>
-            <LinkButton
-              aria-label={TYPES_WORDS.remove(mode.type, mode.mode)}
-              disabled={frozen}
-              onClick={() => remove(mode)}
-            >
-              {TYPES_WORDS.removeWord}
-            </LinkButton>
-          </li>
-        ))}
+      {known.length === 0 ? <p>{TYPES_WORDS.none}</p> : null}
+      <ul className="flex flex-col gap-4">
+        {byType(known).map((modes) => {
+          const type = modes[0]?.type ?? '';
+          return (
+            <li key={foldName(type)} className="flex flex-col gap-1">
+              <LineField
+                name={TYPES_WORDS.type}
+                value={type}
+                disabled={frozen}
+                onWrite={(text) => renameWhole(modes, text)}
+              />
+              <ul className="flex flex-col gap-1 pl-5">
+                {modes.map((mode) => (
+                  <ModeLine
+                    key={mode.id}
+                    sheet={sheet}
+                    mode={mode}
+                    units={units.get(mode.id) ?? 0}
+                    onSlots={setSlots}
+                  />
+                ))}
+              </ul>
+            </li>
+          );
+        })}
       </ul>
       {unknown.length === 0 ? null : <h3>{TYPES_WORDS.unknown}</h3>}
       <ul className="flex flex-col gap-1">
         {unknown.map(({ id, type, mode }) => (
-          <li key={id} className={LINE}>
-            <span className="truncate">{type}</span>
-            <span className="truncate">{mode}</span>
-            <LineField
-              name={TYPES_WORDS.describe(type, mode)}
-              value=""
-              placeholder={TYPES_WORDS.describeWord}
-              disabled={frozen}
-              onWrite={(text) => setSlots({ type, mode }, text)}
-            />
-            <span className="text-right text-soft tabular-nums">{units.get(id) ?? 0}</span>
+          <li key={id} className="flex flex-wrap items-center gap-x-3 gap-y-1">
+            <span className="flex-1">{mode === '' ? type : `${type}, ${mode}`}</span>
+            <span className="text-soft">{TYPES_WORDS.units(units.get(id) ?? 0)}</span>
+            <span className="w-24">
+              <LineField
+                name={TYPES_WORDS.describe(type, mode)}
+                value=""
+                placeholder={TYPES_WORDS.slots}
+                disabled={frozen}
+                onWrite={(text) => setSlots({ type, mode }, text)}
+              />
+            </span>
           </li>
         ))}
       </ul>
@@ -94,18 +87,40 @@ export function TypesPanel({ sheet, onClose }: TypesPanelProps) {
   );
 }
 
-const LINE = 'grid grid-cols-[1fr_7rem_4.5rem_2rem_3.5rem] items-center gap-2';
+interface ModeLineProps {
+  readonly sheet: Sheet;
+  readonly mode: Mode;
+  readonly units: number;
+  readonly onSlots: (names: Names, slots: string) => void;
+}
 
-function Heads() {
+function ModeLine({ sheet, mode, units, onSlots }: ModeLineProps) {
+  const { type, mode: name } = mode;
+  const frozen = !sheet.store.canEdit();
+  const remove = () => carryOut(sheet, { name: 'set-mode', edits: [{ kind: 'remove-mode', type, mode: name }] });
   return (
-    <div aria-hidden="true" className={`${LINE} text-soft`}>
-      <span>{TYPES_WORDS.type}</span>
-      <span>{TYPES_WORDS.mode}</span>
-      <span>{TYPES_WORDS.slots}</span>
-      <span className="text-right">{TYPES_WORDS.used}</span>
-    </div>
+    <li className={LINE}>
+      <LineField
+        name={TYPES_WORDS.modeOf(type)}
+        value={name}
+        disabled={frozen}
+        onWrite={(text) => carryOut(sheet, renameMode(sheet.store.rig(), mode, text))}
+      />
+      <LineField
+        name={TYPES_WORDS.slotsOf(type, name)}
+        value={formatSlots(mode.footprints)}
+        disabled={frozen}
+        onWrite={(text) => onSlots(mode, text)}
+      />
+      <span className="text-right text-soft">{TYPES_WORDS.units(units)}</span>
+      <LinkButton aria-label={TYPES_WORDS.remove(type, name)} disabled={frozen} onClick={remove}>
+        {TYPES_WORDS.removeWord}
+      </LinkButton>
+    </li>
   );
 }
+
+const LINE = 'grid grid-cols-[1fr_5rem_3.75rem_3.5rem] items-center gap-2';
 
 interface AddModeProps {
   readonly frozen: 'frozen' | 'open';
@@ -125,7 +140,8 @@ function AddMode({ frozen, onAdd }: AddModeProps) {
   };
   return (
     <div className="flex flex-col gap-2 border-t border-rule-strong pt-3">
-      <div className={LINE}>
+      <h3>{TYPES_WORDS.add}</h3>
+      <div className="grid grid-cols-[1fr_8rem_5rem] gap-2">
         <LineField
           name={TYPES_WORDS.type}
           placeholder={TYPES_WORDS.type}
@@ -140,11 +156,17 @@ function AddMode({ frozen, onAdd }: AddModeProps) {
           disabled={closed}
           onWrite={(mode) => setNames({ ...names, mode })}
         />
-        <LineField name={TYPES_WORDS.slots} placeholder="27" value={slots} disabled={closed} onWrite={setSlots} />
+        <LineField
+          name={TYPES_WORDS.slots}
+          placeholder={TYPES_WORDS.slots}
+          value={slots}
+          disabled={closed}
+          onWrite={setSlots}
+        />
       </div>
       <div>
         <Button disabled={closed || !ready} onClick={add}>
-          {TYPES_WORDS.add}
+          {TYPES_WORDS.addWord}
         </Button>
       </div>
     </div>
