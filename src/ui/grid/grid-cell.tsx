@@ -39,7 +39,7 @@ export function GridCell({ id, row, column, index, rig, mark, look, children }: 
     >
       {children ?? <CellText text={cellText(rig, row.fixture, column)} mark={mark} />}
       {here.map((person) => (
-        <PersonTag key={person.id} person={person} />
+        <PersonTag key={person.id} person={person} inset={look === 'cursor' ? 'within' : 'edge'} />
       ))}
     </div>
   );
@@ -55,10 +55,20 @@ function CellText({ text, mark }: { readonly text: string; readonly mark: Severi
   );
 }
 
-function PersonTag({ person }: { readonly person: PersonHere }) {
+interface PersonTagProps {
+  readonly person: PersonHere;
+  /** `within` leaves room for my own mark, where both of us are in one cell. */
+  readonly inset: 'edge' | 'within';
+}
+
+function PersonTag({ person, inset }: PersonTagProps) {
   const { outline, ground } = personLook(person.colour);
   return (
-    <span className={`pointer-events-none absolute inset-0 z-[1] outline-2 -outline-offset-2 ${outline}`}>
+    <span
+      className={`pointer-events-none absolute inset-0 z-[1] font-sans font-normal outline-2 ${outline} ${
+        inset === 'edge' ? '-outline-offset-2' : '-outline-offset-4'
+      }`}
+    >
       <span className={`absolute right-0 bottom-full px-1 text-small leading-4 text-person-ink ${ground}`}>
         <span aria-hidden="true">{person.name}</span>
         <span className="sr-only">{SHEET_WORDS.here(person.name)}</span>

@@ -12,6 +12,8 @@ export interface LostList {
   all(): readonly LostValue[];
   add(values: readonly LostValue[]): void;
   drop(value: LostValue): void;
+  /** Names who set the other value, where nobody was seen in the cell yet. `who` answers undefined for nobody. */
+  name(who: (value: LostValue) => string | undefined): void;
   onChange(listen: () => void): () => void;
 }
 
@@ -29,8 +31,15 @@ export function createLostList(): LostList {
       all = all.filter((other) => other !== value);
       listeners.tell();
     },
+    name(who) {
+      if (all.every(({ by }) => by !== undefined)) return;
+      all = all.map((value) => (value.by === undefined ? named(value, who(value)) : value));
+      listeners.tell();
+    },
     onChange: listeners.add,
   };
 }
+
+const named = (value: LostValue, by: string | undefined): LostValue => (by === undefined ? value : { ...value, by });
 
 const sameCell = (a: LostValue, b: LostValue) => a.fixture === b.fixture && a.field === b.field;

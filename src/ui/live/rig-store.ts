@@ -69,6 +69,9 @@ export interface RigStoreParts {
   readonly clock: Pick<Clock, 'now'>;
 }
 
+/** Who comes back to a rig says where they are a moment after their edits arrived. */
+const ARRIVING_MS = 5_000;
+
 /** Opens a rig. Nothing in it knows of a screen; `close` lets go of everything but the document. */
 export function openRigStore({ doc, link, origin, isMine, clock }: RigStoreParts): RigStore {
   const reader = watchRig(doc);
@@ -96,6 +99,7 @@ export function openRigStore({ doc, link, origin, isMine, clock }: RigStoreParts
   const unlink = link.onChange(() => {
     const before = inRows;
     inRows = peopleByRow(link.people(), before);
+    lostList.name((value) => (clock.now() - value.at < ARRIVING_MS ? whoIsIn(link.people(), value) : undefined));
     linkChanged.tell();
     rowsChanged.tell([...before.keys(), ...inRows.keys()].filter((id) => before.get(id) !== inRows.get(id)));
   });
