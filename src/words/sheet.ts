@@ -23,8 +23,7 @@ export const COLUMN_WORDS: Readonly<
   notes: { head: 'Notes', name: 'Notes' },
 };
 
-export const count = (n: number, one: string, many = `${one}s`): string =>
-  `${n.toLocaleString('en')} ${n === 1 ? one : many}`;
+const count = (n: number, one: string, many = `${one}s`): string => `${n.toLocaleString('en')} ${n === 1 ? one : many}`;
 
 export const GROUPING_WORDS = {
   label: 'Group by',
@@ -37,28 +36,19 @@ export const SHEET_WORDS = {
   /** Name of the grid for a screen reader. */
   grid: 'Patch sheet',
   margin: 'Margin',
-  marginName: 'Findings',
   noPosition: 'No position',
   notPatched: 'Not patched',
   universe: (n: number) => `Universe ${n}`,
   groupSum: (units: number, slots: number) => `${count(units, 'unit')} · ${count(slots, 'slot')}`,
-  unreadable: 'cannot be read',
   more: (n: number) => `${n} more`,
   here: (name: string) => `${name} is in this cell`,
   suggestions: 'Suggestions',
-  sort: (column: string) => `Sort by ${column}`,
   readOnly: 'You are a reader here: look at everything, change nothing. A lead of the crew can make you an editor.',
   find: 'Find a unit, channel or address',
-  findNext: 'next',
   found: (at: number, of: number) => (of === 0 ? 'nothing found' : `${at} of ${of}`),
   tally: 'Findings',
-  noFindings: 'no findings',
   tools: 'Tools of the sheet',
   addRow: 'Add a row',
-  duplicate: 'Duplicate',
-  remove: 'Remove',
-  series: 'Series',
-  fillDown: 'Fill down',
   undo: 'Undo',
   redo: 'Redo',
   filter: 'Filter',
@@ -74,9 +64,6 @@ export const SHEET_WORDS = {
   close: 'Close',
   apply: 'Apply',
   leave: 'Leave it',
-  cancel: 'Cancel',
-  save: 'Save',
-  reader: 'read only',
 } as const;
 
 export const FILTER_WORDS = {
@@ -174,7 +161,6 @@ export const RIBBON_WORDS = {
   free: (slots: number) => `${slots} free`,
   /** What a block says to a screen reader. */
   block: (unit: string, first: number, last: number) => `${unit}, slots ${first} to ${last}`,
-  clash: 'clash',
   asks: (unit: string, first: string, last: number | null) =>
     last === null ? `${unit} is at ${first}.` : `${unit} asks for ${first}–${last}.`,
   notPatched: (unit: string) => `${unit} has no address.`,
@@ -183,8 +169,6 @@ export const RIBBON_WORDS = {
   noRoom: (slots: number) => `No free room of ${count(slots, 'slot')} in a row.`,
   take: (unit: string, address: string) => `Place ${unit} at ${address}`,
   nothing: 'Select a unit to see its universe.',
-  earlier: 'previous universe',
-  later: 'next universe',
 } as const;
 
 export const PREVIEW_WORDS = {
@@ -200,7 +184,6 @@ export const PREVIEW_WORDS = {
   cell: 'Cell',
   from: 'From',
   to: 'To',
-  empty: 'empty',
   more: (n: number) => `and ${n} more`,
 } as const;
 
@@ -286,7 +269,6 @@ export const POSITIONS_WORDS = {
   about:
     'The order in which positions stand in the sheet and on paper. Positions that are only typed in a row come after them.',
   name: 'Position',
-  units: 'Units',
   up: (name: string) => `Move ${name} up`,
   down: (name: string) => `Move ${name} down`,
   remove: (name: string) => `Take ${name} out of the order`,
@@ -305,7 +287,6 @@ export const UNIVERSES_WORDS = {
   none: 'No unit has an address yet.',
   label: (universe: number) => `Label of universe ${universe}`,
   labelHint: 'what it feeds',
-  go: (unit: string, address: string) => `${unit} at ${address}`,
 } as const;
 
 export const NOTES_WORDS = {
@@ -319,18 +300,13 @@ export const NOTES_WORDS = {
 } as const;
 
 export const PHONE_WORDS = {
-  unit: 'Unit',
   channel: 'channel',
   universe: 'universe',
   address: 'address',
-  mode: 'mode',
   notPatched: 'not patched',
-  edit: 'Edit',
-  open: (unit: string) => `Open ${unit}`,
   previous: 'Previous',
   next: 'Next',
   back: 'List',
-  place: (n: number, of: number) => `${n} of ${of}`,
 } as const;
 
 export const PEOPLE_WORDS = {
@@ -354,7 +330,7 @@ export const STATUS_WORDS = {
 export const PLANS_WORDS = {
   title: 'Plans',
   about: (units: number) =>
-    `For the ${count(units, 'selected unit')}, in the order of the sheet. Each plan is shown before it is carried out.`,
+    `For the ${count(units, 'selected unit')}, in the order of the sheet. What moves or renumbers is shown before it is carried out; every step can be undone.`,
   address: 'Address',
   addressHint: 'In any notation: 2:101, 2/101, 2.101 or 613.',
   badAddress: 'This is no address. Write universe and slot, as in 2:101.',
@@ -366,6 +342,10 @@ export const PLANS_WORDS = {
   badNumber: 'First number and step are whole numbers.',
   channels: 'Renumber channels',
   units: 'Renumber units',
+  rows: 'Rows',
+  duplicate: 'Duplicate',
+  remove: 'Remove',
+  fillDown: 'Fill down',
   series: 'Fill a series',
   seriesAbout:
     'Goes on from the first selected row, in the selected columns: channel and unit + 1, address + footprint.',

@@ -53,7 +53,7 @@ export function RibbonStrip({ store, universe, marked, onGo }: RibbonStripProps)
   };
   return (
     <div className="min-w-0">
-      <div className="relative h-8 border border-edge bg-sheet">
+      <div className="relative h-8 border border-edge bg-sheet touch:h-[2.875rem]">
         <ul
           ref={strip}
           aria-label={`${RIBBON_WORDS.universe} ${universe}`}

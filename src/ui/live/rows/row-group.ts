@@ -29,7 +29,7 @@ export function groupKey(fixture: Fixture, grouping: Grouping): string {
 }
 
 /** The universe of a fixture's first patched break; null when it has none. */
-export function firstUniverse(fixture: Fixture): Universe | null {
+function firstUniverse(fixture: Fixture): Universe | null {
   for (const address of fixture.addresses) if (address !== null) return universeOf(address);
   return null;
 }

@@ -7,7 +7,7 @@ import { renumberChannels, renumberUnits } from '#engine/patch/renumber-plans.ts
 import { swapPlan } from '#engine/patch/swap-plan.ts';
 import { PLANS_WORDS } from '#words/sheet.ts';
 import type { Sheet } from '../../grid/sheet.ts';
-import { selectedBlock } from '../../grid/sheet-actions.ts';
+import { duplicateSelected, fillSelectedDown, removeSelected, selectedBlock } from '../../grid/sheet-actions.ts';
 import { showPlan, showSeries } from '../../grid/show-plan.ts';
 import { useSheet } from '../../grid/use-sheet.ts';
 import { Button } from '../../kit/button.tsx';
@@ -81,8 +81,18 @@ export function PlansPanel({ sheet, onClose }: PlansPanelProps) {
       </section>
       <section className="flex flex-col gap-2 border-t border-rule-strong pt-3">
         <p className="text-soft">{PLANS_WORDS.seriesAbout}</p>
-        <div>
+        <div className="flex flex-wrap gap-2">
           <Button onClick={() => showSeries(sheet)}>{PLANS_WORDS.series}</Button>
+          <Button onClick={() => fillSelectedDown(sheet)}>{PLANS_WORDS.fillDown}</Button>
+        </div>
+      </section>
+      <section className="flex flex-col gap-2 border-t border-rule-strong pt-3">
+        <h3>{PLANS_WORDS.rows}</h3>
+        <div className="flex flex-wrap gap-2">
+          <Button onClick={() => duplicateSelected(sheet)}>{PLANS_WORDS.duplicate}</Button>
+          <Button look="danger" onClick={() => removeSelected(sheet)}>
+            {PLANS_WORDS.remove}
+          </Button>
         </div>
       </section>
     </Panel>

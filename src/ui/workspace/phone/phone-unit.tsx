@@ -3,11 +3,11 @@ import { slotOf, universeOf } from '#engine/model/address.ts';
 import type { PersonField } from '#engine/model/field.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import { findingSentenceFor, unitName } from '#words/findings.ts';
-import { COLUMN_WORDS, PHONE_WORDS } from '#words/sheet.ts';
+import { COLUMN_WORDS, PHONE_WORDS, PLANS_WORDS } from '#words/sheet.ts';
 import { isWritable, writeCells } from '../../grid/plans/write-cells.ts';
 import { moveSelection, selectCell } from '../../grid/selection.ts';
 import type { Sheet } from '../../grid/sheet.ts';
-import { carryOut } from '../../grid/sheet-actions.ts';
+import { carryOut, duplicateSelected, removeSelected } from '../../grid/sheet-actions.ts';
 import { knownValues } from '../../grid/suggestions.ts';
 import { useRow, useSheet } from '../../grid/use-sheet.ts';
 import { Button } from '../../kit/button.tsx';
@@ -53,6 +53,14 @@ export function PhoneUnit({ sheet, id, onBack }: PhoneUnitProps) {
             <Cell key={column} sheet={sheet} row={row} column={column} />
           ))}
         </dl>
+        {sheet.store.canEdit() ? (
+          <div className="flex gap-2 pt-4">
+            <Button onClick={() => duplicateSelected(sheet)}>{PLANS_WORDS.duplicate}</Button>
+            <Button look="danger" onClick={() => removeSelected(sheet)}>
+              {PLANS_WORDS.remove}
+            </Button>
+          </div>
+        ) : null}
       </div>
       <div className="grid grid-cols-3 gap-2 border-t border-rule-strong bg-paper px-4 py-2">
         <Button onClick={() => go(-1)}>{PHONE_WORDS.previous}</Button>
