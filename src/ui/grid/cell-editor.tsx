@@ -81,7 +81,10 @@ function OpenCell({ sheet, row, editing }: CellEditorProps & { readonly editing:
           write(event.currentTarget.value);
         }}
         onKeyDown={press}
-        onBlur={() => closeCell(sheet, 'cell', 'stay')}
+        onBlur={({ currentTarget }) => {
+          // A person who only goes to another window comes back to what they were typing.
+          if (document.activeElement !== currentTarget) closeCell(sheet, 'cell', 'stay');
+        }}
       />
       <SuggestionList id={listId} anchor={input} offered={offered} chosen={chosen} onTake={take} />
     </>

@@ -2,12 +2,11 @@ import { getRow } from '#base/table.ts';
 import { claimsOf } from '#engine/address/claim.ts';
 import { parseAddress } from '#engine/address/notation.ts';
 import { type Absolute, absolute } from '#engine/model/address.ts';
-import { PERSON_FIELDS } from '#engine/model/field.ts';
 import { modeOf } from '#engine/model/find-mode.ts';
 import type { Fixture } from '#engine/model/fixture.ts';
 import { type FixtureId, foldName } from '#engine/model/ids.ts';
 import type { Rig } from '#engine/model/rig.ts';
-import { cellText } from '../live/rows/cell-text.ts';
+import { rowText } from '../live/rows/is-shown.ts';
 import type { RowOrder } from '../live/rows/row-order.ts';
 
 /** What a person looks for, read once: text, and the channel or address it may be. */
@@ -57,7 +56,7 @@ function rankOf(rig: Rig, fixture: Fixture, { text, channel, address }: Sought):
   if (foldName(`${fixture.position} ${fixture.unit}`).startsWith(text)) return 5;
   const isNumber = channel !== undefined || address !== undefined;
   if (isNumber) return NOT_FOUND;
-  return PERSON_FIELDS.some((field) => foldName(cellText(rig, fixture, field)).includes(text)) ? 6 : NOT_FOUND;
+  return rowText(rig, fixture).includes(text) ? 6 : NOT_FOUND;
 }
 
 function holds(rig: Rig, fixture: Fixture, address: Absolute): boolean {

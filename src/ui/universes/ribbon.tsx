@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type RefObject, useSyncExternalStore } from 'react';
+import type { KeyboardEvent, RefObject } from 'react';
 import { formatAddress } from '#engine/address/notation.ts';
 import { type Absolute, absolute, slotOf, type Universe, universeOf } from '#engine/model/address.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
@@ -11,6 +11,7 @@ import { carryOutResult } from '../grid/sheet-actions.ts';
 import { useRow, useSheet } from '../grid/use-sheet.ts';
 import { LinkButton } from '../kit/link-button.tsx';
 import type { RowView } from '../live/row-views.ts';
+import { useCalmRig } from '../live/use-calm-rig.ts';
 import { RibbonStrip } from './ribbon-strip.tsx';
 import { startOf } from './start-of.ts';
 import { useOccupancy } from './use-occupancy.ts';
@@ -98,7 +99,7 @@ interface RoomProps {
 function Room({ sheet, view: { fixture, mode }, start, onTaken }: RoomProps) {
   const { store } = sheet;
   // Room changes with every unit of the rig, not only with this one.
-  useSyncExternalStore(store.subscribe, store.rig);
+  useCalmRig(store);
   const unit = unitName(fixture);
   if (mode === undefined) return <p className="text-soft">{RIBBON_WORDS.modeUnknown(unit)}</p>;
   const slots = mode.footprints.reduce((sum, footprint) => sum + footprint, 0);

@@ -77,11 +77,14 @@ function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn
     sheet.set({ panel: undefined });
     toSheet();
   };
-  const goToFinding = (finding: Finding) => {
-    const cell = cellOfFinding(sheet, finding);
-    if (cell) sheet.select(selectCell(cell));
-    toSheet();
-  };
+  const goToFinding = useCallback(
+    (finding: Finding) => {
+      const cell = cellOfFinding(sheet, finding);
+      if (cell) sheet.select(selectCell(cell));
+      toSheet();
+    },
+    [sheet, toSheet],
+  );
   const phone = useMedia(PHONE);
   const rows = useSheet(sheet, (state) => state.layout.rowCount);
   const hasRibbon = panel !== 'universes' && !phone && rows > 0;

@@ -11,6 +11,18 @@ export function isShown(rig: Rig, fixture: Fixture, filter: Filter, isFlagged: I
   if (filter.flagged && !isFlagged(fixture.id)) return false;
   const sought = foldName(filter.text);
   if (sought === '') return true;
-  const columns = filter.column === 'any' ? PERSON_FIELDS : [filter.column];
-  return columns.some((column) => foldName(cellText(rig, fixture, column)).includes(sought));
+  if (filter.column === 'any') return rowText(rig, fixture).includes(sought);
+  return foldName(cellText(rig, fixture, filter.column)).includes(sought);
+}
+
+// A row is the same object until it changes, so that a long sheet is folded once and not at every letter typed.
+const folded = new WeakMap<Fixture, string>();
+
+/** Everything a person wrote in a row, folded, a line for each cell: what is sought is never found across two of them. */
+export function rowText(rig: Rig, fixture: Fixture): string {
+  const known = folded.get(fixture);
+  if (known !== undefined) return known;
+  const text = PERSON_FIELDS.map((field) => foldName(cellText(rig, fixture, field))).join('\n');
+  folded.set(fixture, text);
+  return text;
 }

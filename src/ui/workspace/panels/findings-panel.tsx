@@ -1,6 +1,7 @@
-import { useSyncExternalStore } from 'react';
+import { memo, useSyncExternalStore } from 'react';
 import { getRow } from '#base/table.ts';
 import type { Finding } from '#engine/model/finding.ts';
+import type { FixtureId } from '#engine/model/ids.ts';
 import { findingSentence, unitName } from '#words/findings.ts';
 import { FINDINGS_WORDS } from '#words/sheet.ts';
 import type { Sheet } from '../../grid/sheet.ts';
@@ -25,27 +26,35 @@ export function FindingsPanel({ sheet, onGo, onClose }: FindingsPanelProps) {
   const { store } = sheet;
   const findings = useSyncExternalStore(store.subscribe, store.findings);
   useSheet(sheet, (state) => state.layout);
+  const { order } = sheet.ground();
   return (
     <Panel title={FINDINGS_WORDS.title} onClose={onClose}>
       {findings.length === 0 ? <p>{FINDINGS_WORDS.none}</p> : null}
       {findings.length > MOST ? <p className="text-soft">{FINDINGS_WORDS.only(MOST)}</p> : null}
       <ul className="flex flex-col">
         {findings.slice(0, MOST).map((finding) => (
-          <FindingLine key={finding.key} sheet={sheet} finding={finding} onGo={onGo} />
+          <FindingLine
+            key={finding.key}
+            sheet={sheet}
+            finding={finding}
+            shown={finding.fixtures.find((id) => lineOf(order, id) >= 0)}
+            onGo={onGo}
+          />
         ))}
       </ul>
     </Panel>
   );
 }
 
-function FindingLine({
-  sheet,
-  finding,
-  onGo,
-}: Pick<FindingsPanelProps, 'sheet' | 'onGo'> & { readonly finding: Finding }) {
+interface FindingLineProps extends Pick<FindingsPanelProps, 'sheet' | 'onGo'> {
+  readonly finding: Finding;
+  /** The first of its rows that the filter shows. */
+  readonly shown: FixtureId | undefined;
+}
+
+// A finding is the same object as long as it stands: others’ edits do not draw the whole list again.
+const FindingLine = memo(function FindingLine({ sheet, finding, shown, onGo }: FindingLineProps) {
   const rig = sheet.store.rig();
-  const { order } = sheet.ground();
-  const shown = finding.fixtures.find((id) => lineOf(order, id) >= 0);
   const unit = unitName(getRow(rig.fixtures, shown ?? finding.fixtures[0] ?? ''));
   return (
     <li className="flex gap-2 border-b border-rule py-1">
@@ -65,4 +74,4 @@ function FindingLine({
       </div>
     </li>
   );
-}
+});

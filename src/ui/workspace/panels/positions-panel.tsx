@@ -1,10 +1,10 @@
-import { useSyncExternalStore } from 'react';
 import { foldName, positionId } from '#engine/model/ids.ts';
 import { POSITIONS_WORDS } from '#words/sheet.ts';
 import type { Sheet } from '../../grid/sheet.ts';
 import { carryOut } from '../../grid/sheet-actions.ts';
 import { Button } from '../../kit/button.tsx';
 import { LinkButton } from '../../kit/link-button.tsx';
+import { useCalmRig } from '../../live/use-calm-rig.ts';
 import { Panel } from '../panel.tsx';
 import { LineField } from './line-field.tsx';
 import { orderPositions, positionsInOrder, positionsInUse, renamePosition } from './position-order.ts';
@@ -17,7 +17,7 @@ export interface PositionsPanelProps {
 /** The positions in the order in which a crew walks them. */
 export function PositionsPanel({ sheet, onClose }: PositionsPanelProps) {
   const { store } = sheet;
-  const rig = useSyncExternalStore(store.subscribe, store.rig);
+  const rig = useCalmRig(store);
   const positions = positionsInOrder(rig);
   const { units, unlisted } = positionsInUse(rig);
   const names = positions.map(({ name }) => name);

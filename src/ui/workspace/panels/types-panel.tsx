@@ -1,4 +1,4 @@
-import { useState, useSyncExternalStore } from 'react';
+import { useState } from 'react';
 import { foldName } from '#engine/model/ids.ts';
 import type { Mode } from '#engine/model/rig.ts';
 import { TYPES_WORDS } from '#words/sheet.ts';
@@ -7,6 +7,7 @@ import { carryOut } from '../../grid/sheet-actions.ts';
 import { Button } from '../../kit/button.tsx';
 import { LinkButton } from '../../kit/link-button.tsx';
 import { Message } from '../../kit/message.tsx';
+import { useCalmRig } from '../../live/use-calm-rig.ts';
 import { Panel } from '../panel.tsx';
 import { LineField } from './line-field.tsx';
 import { byType, formatSlots, modesInUse, parseSlots, renameMode, renameType, type UsedMode } from './modes-in-use.ts';
@@ -21,7 +22,7 @@ type Names = Pick<UsedMode, 'type' | 'mode'>;
 /** The types in use: name, modes, and the slots of each break. */
 export function TypesPanel({ sheet, onClose }: TypesPanelProps) {
   const { store } = sheet;
-  const rig = useSyncExternalStore(store.subscribe, store.rig);
+  const rig = useCalmRig(store);
   const [trouble, setTrouble] = useState<string>();
   const { known, unknown, units } = modesInUse(rig);
   const setSlots = ({ type, mode }: Names, text: string) => {

@@ -1,5 +1,5 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
-import { useRef, useSyncExternalStore } from 'react';
+import { useRef } from 'react';
 import { getRow } from '#base/table.ts';
 import type { Universe } from '#engine/model/address.ts';
 import type { Finding } from '#engine/model/finding.ts';
@@ -7,6 +7,7 @@ import type { FixtureId } from '#engine/model/ids.ts';
 import { RIBBON_WORDS, UNIVERSES_WORDS } from '#words/sheet.ts';
 import type { Sheet } from '../../grid/sheet.ts';
 import { carryOut } from '../../grid/sheet-actions.ts';
+import { useCalmRig } from '../../live/use-calm-rig.ts';
 import { RibbonStrip } from '../../universes/ribbon-strip.tsx';
 import { useOccupancy } from '../../universes/use-occupancy.ts';
 import { Panel } from '../panel.tsx';
@@ -23,7 +24,7 @@ const LINE = 104;
 /** Every universe in use as a ribbon, with its label and the room left in it. */
 export function UniversesPanel({ sheet, onGo, onClose }: UniversesPanelProps) {
   const { store } = sheet;
-  useSyncExternalStore(store.subscribe, store.rig);
+  useCalmRig(store);
   const universes = store.occupancy().universes();
   const free = universes.reduce((sum, universe) => sum + store.occupancy().of(universe).freeSlots, 0);
   const scroller = useRef<HTMLDivElement>(null);
