@@ -23,10 +23,8 @@ export const CAPS = {
   /** Bytes a second from one connection, lasting; and at once: two of the largest messages. */
   syncBytesPerSecond: 1 * MIB,
   syncByteBurst: 16 * MIB,
-  /** Bytes that wait for a slow reader beside the large messages it was sent; more cuts it off. */
-  syncSendBuffer: 1 * MIB,
-  /** Bytes that wait for a slow reader in all. */
-  syncSendBufferInAll: 64 * MIB,
+  /** Bytes that wait for a slow reader beside the document it was sent at first; more cuts it off. */
+  syncSendBuffer: 4 * MIB,
   /** Bytes of updates that wait for the store in one process. */
   syncAppendQueue: 64 * MIB,
   /** Sockets of one person at once, in one process. */

@@ -19,6 +19,33 @@ const cache = join(import.meta.dirname, '../../node_modules/.cache/rigledger');
  * says `{"port":…}` on its first line once it serves.
  */
 export async function startPortProcess(entry: string, orders: unknown): Promise<PortProcess> {
+  const { child, ended, firstLine } = await start(entry, orders);
+  return {
+    port: Number(JSON.parse(await firstLine).port),
+    ended,
+    kill: async () => {
+      child.kill('SIGKILL');
+      await ended;
+    },
+    memory: () => askMemory(child),
+  };
+}
+
+/** Runs such a file to its end; what it said on its first line, read as JSON. */
+export async function runProcess(entry: string, orders: unknown): Promise<unknown> {
+  const { firstLine, ended } = await start(entry, orders);
+  const line = await firstLine;
+  await ended;
+  return JSON.parse(line);
+}
+
+interface Started {
+  readonly child: ChildProcess;
+  readonly ended: Promise<void>;
+  readonly firstLine: Promise<string>;
+}
+
+async function start(entry: string, orders: unknown): Promise<Started> {
   const script = join(cache, `${basename(entry, '.ts')}-${process.pid}.mjs`);
   await build({
     entryPoints: [entry],
@@ -37,23 +64,15 @@ export async function startPortProcess(entry: string, orders: unknown): Promise<
   const endWithUs = () => void child.kill('SIGKILL');
   process.once('exit', endWithUs);
   void ended.then(() => process.off('exit', endWithUs));
-  return {
-    port: await portOf(child, ended),
-    ended,
-    kill: async () => {
-      child.kill('SIGKILL');
-      await ended;
-    },
-    memory: () => askMemory(child),
-  };
+  return { child, ended, firstLine: firstLineOf(child, ended) };
 }
 
-async function portOf(child: ChildProcess, ended: Promise<void>): Promise<number> {
+async function firstLineOf(child: ChildProcess, ended: Promise<void>): Promise<string> {
   if (!child.stdout) throw new Error('the process has no output');
   const lines = createInterface(child.stdout);
   const line = await Promise.race([new Promise<string>((resolve) => lines.once('line', resolve)), ended]);
-  if (line === undefined) throw new Error('the process ended before it was ready');
-  return Number(JSON.parse(line).port);
+  if (line === undefined) throw new Error('the process ended without a word');
+  return line;
 }
 
 function askMemory(child: ChildProcess): Promise<number> {

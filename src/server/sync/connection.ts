@@ -27,7 +27,8 @@ const PONG = encodeServerMessage({ kind: 'pong' });
 /** One connection: reads its frames, keeps it to its rates, its role and its send buffer, and closes it once. */
 export class Connection {
   private state: 'new' | 'greeted' | 'closed' = 'new';
-  private large = 0;
+  /** What of the first message may still be waiting. */
+  private documentBytes = 0;
   private silent = 0;
   private stalled = 0;
   private lastBuffered = 0;
@@ -94,14 +95,15 @@ export class Connection {
   send(frame: Uint8Array): void {
     if (this.closed) return;
     const waiting = this.peer.buffered();
-    if (waiting <= CAPS.syncSendBuffer) this.large = 0;
-    if (waiting > Math.min(CAPS.syncSendBuffer + this.large, CAPS.syncSendBufferInAll)) {
-      this.close(CLOSE.tryAgain);
-      return;
-    }
-    // A whole document may take a phone a minute; it must not be cut off for what it was sent in one piece.
-    if (frame.length > CAPS.syncSendBuffer / 8) this.large += frame.length;
-    this.peer.send(frame);
+    if (waiting <= CAPS.syncSendBuffer) this.documentBytes = 0;
+    if (waiting <= CAPS.syncSendBuffer + this.documentBytes) this.peer.send(frame);
+    else this.close(CLOSE.tryAgain);
+  }
+
+  /** Sends the first message, which carries the document: a phone may take minutes for it, and is not cut off for that. */
+  sendDocument(frame: Uint8Array): void {
+    this.send(frame);
+    this.documentBytes = frame.length;
   }
 
   setRole(role: SyncRole): void {

@@ -106,7 +106,7 @@ export class Room implements Appender<Submitted> {
       have: Y.encodeStateVector(this.doc),
       people: this.people.list(),
     };
-    connection.send(encodeServerMessage(welcome));
+    connection.sendDocument(encodeServerMessage(welcome));
   }
 
   holds(connection: Connection): boolean {
