@@ -10,7 +10,7 @@ export class SimDevice {
   private clients: number[] = [];
   private lastKey = 0;
 
-  constructor(private readonly held: Held) {}
+  constructor(private readonly held: Pick<Held, 'hold'>) {}
 
   content(): CopiedRig {
     return {
