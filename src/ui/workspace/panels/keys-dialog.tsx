@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
-import { KEY_WORDS, SHEET_WORDS } from '#words/sheet.ts';
+import { KEY_WORDS } from '#words/keys.ts';
+import { SHEET_WORDS } from '#words/sheet.ts';
 import { Button } from '../../kit/button.tsx';
 import { Dialog } from '../../kit/dialog.tsx';
 
