@@ -6,7 +6,8 @@ const executablePath = process.env.CHROMIUM_PATH || '/usr/bin/chromium';
 export default defineConfig({
   testDir: '../browser',
   outputDir: '../../test-results',
-  globalSetup: '../browser/support/start-server.ts',
+  // BASE_URL tries the journeys on a server that runs already.
+  ...(process.env.BASE_URL ? {} : { globalSetup: '../browser/support/start-server.ts' }),
   timeout: 90_000,
   expect: { timeout: 15_000 },
   fullyParallel: false,
@@ -15,7 +16,7 @@ export default defineConfig({
   forbidOnly: process.env.CI === 'true',
   reporter: process.env.PLAYWRIGHT_JSON_OUTPUT_NAME ? [['list'], ['json']] : [['list']],
   use: {
-    baseURL: 'http://localhost:4310',
+    baseURL: process.env.BASE_URL ?? 'http://localhost:4310',
     screenshot: 'only-on-failure',
     launchOptions: { executablePath, args: [...quiet, '--host-resolver-rules=MAP rig.test 127.0.0.1'] },
   },

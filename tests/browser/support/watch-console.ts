@@ -6,7 +6,8 @@ export function watchConsole(page: Page): readonly string[] {
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on('console', (message) => {
     if (message.type() !== 'error' && message.type() !== 'warning') return;
-    if (!/ERR_INTERNET_DISCONNECTED/.test(message.text())) complaints.push(message.text());
+    if (!/ERR_INTERNET_DISCONNECTED|ERR_CONNECTION|ERR_EMPTY_RESPONSE|WebSocket connection to/.test(message.text()))
+      complaints.push(message.text());
   });
   return complaints;
 }
