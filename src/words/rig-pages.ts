@@ -13,12 +13,6 @@ export const SHEETS_OUT_WORDS = {
   title: 'Sheets out',
   about:
     'Each sheet is a CSV file of the rig as it is saved on the server now. The findings that stand are printed at its foot.',
-  sheets: {
-    patch: { name: 'Patch sheet', about: 'Every fixture by position and unit.' },
-    channels: { name: 'Channel sheet', about: 'Every fixture by channel.' },
-    universes: { name: 'Universe sheet', about: 'Every universe by slot: one line for each run of occupied slots.' },
-    findings: { name: 'Findings', about: 'Everything the checks report, blockers first.' },
-  },
   bom: 'Mark the files as UTF-8 with a byte order mark',
   bomHint: 'Some spreadsheets need it to show letters such as ü and é.',
   download: (sheet: string) => `Take out the ${sheet.toLowerCase()}`,

@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { present } from '#base/assert.ts';
 import { getRow } from '#base/table.ts';
 import { rigSummary } from '#engine/check/rig-summary.ts';
-import { footprintsOf } from '#engine/model/find-mode.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { importBytes, readFixtureFile } from '#tests/support/import-bytes.ts';
@@ -23,9 +22,6 @@ describe('lists from outside', () => {
 
 function figures(rig: Rig) {
   const summary = rigSummary(rig);
-  // The independent count adds up the slots of units that have an address.
-  const off = summary.unpatched.flatMap((id) => footprintsOf(rig, present(getRow(rig.fixtures, id), id)));
-  const slotsAsked = summary.slotsAsked - off.reduce((sum, slots) => sum + slots, 0);
   const named = (id: FixtureId) => {
     const { position, unit } = present(getRow(rig.fixtures, id), `no fixture ${id}`);
     return `${position} ${unit}`;
@@ -35,7 +31,7 @@ function figures(rig: Rig) {
     slots: [run.first, run.last],
     units: fixtures.map(named).sort(),
   }));
-  const { fixtures, patched, universes, sharedChannels } = summary;
+  const { fixtures, patched, universes, slotsAsked, sharedChannels } = summary;
   const unpatched = summary.unpatched.map(named);
   const pastEnd = summary.pastEnd.map(named);
   return { fixtures, patched, unpatched, universes: [...universes], slotsAsked, overlaps, pastEnd, sharedChannels };

@@ -5,7 +5,6 @@ import { createOccupancy, type RigIndex } from '../address/occupancy-index.ts';
 import { actAsOne, type Unit } from '../address/unit.ts';
 import { hasClash, type UniverseClaims } from '../address/universe-claims.ts';
 import type { Slot, Universe } from '../model/address.ts';
-import { footprintsOf } from '../model/find-mode.ts';
 import type { SlotRun } from '../model/finding.ts';
 import type { FixtureId } from '../model/ids.ts';
 import type { Rig } from '../model/rig.ts';
@@ -24,7 +23,7 @@ export interface RigSummary {
   readonly unpatched: readonly FixtureId[];
   /** Universes in which a slot is claimed, ascending. */
   readonly universes: readonly Universe[];
-  /** The footprints of all fixtures added up, patched or not, in full where they run past the end. */
+  /** The slots of every break that has a start address added up, in full where they run past the end. */
   readonly slotsAsked: number;
   /** By universe and first slot. At most `PAIR_LIMIT`; `morePairs` says that there are others. */
   readonly overlapPairs: readonly OverlapPair[];
@@ -46,8 +45,8 @@ export function rigSummary(rig: Rig): RigSummary {
   let slotsAsked = 0;
   for (const fixture of rowsOf(rig.fixtures)) {
     const mode = index.mode(fixture);
-    for (const footprint of footprintsOf(rig, fixture)) slotsAsked += footprint;
     const claims = claimsOf(fixture, mode);
+    for (const { first, last, over } of claims) slotsAsked += last - first + 1 + over;
     if (claims.length === 0) unpatched.push(fixture.id);
     if (claims.some((claim) => claim.over > 0)) pastEnd.push(fixture.id);
     if (fixture.channel !== null) channels.set(fixture.channel, (channels.get(fixture.channel) ?? 0) + 1);

@@ -157,7 +157,7 @@ describe('rigSummary', () => {
       patched: 5,
       unpatched: ['f5'],
       universes: [1, 3, 4],
-      slotsAsked: 27 * 3 + 48 + 2 + 1,
+      slotsAsked: 27 * 3 + 48 + 1,
       morePairs: false,
       pastEnd: ['f4'],
       sharedChannels: [213],

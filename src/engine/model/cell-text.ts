@@ -1,6 +1,6 @@
 import { formatAddress, parseAddress } from '../address/notation.ts';
 import { isAbsolute } from './address.ts';
-import { ADDRESS_FIELDS, type CellValue, type Field } from './field.ts';
+import { ADDRESS_FIELDS, type AddressField, type CellValue, type Field } from './field.ts';
 
 /**
  * What a person's text in a cell means, ready to be stored: a number where the field is a number (`12`, `2/101`), the
@@ -25,7 +25,7 @@ export function formatCell(field: Field, value: CellValue): string {
   return parseCellText(field, value) === value ? value : `'${value}`;
 }
 
-export function isAddressField(field: Field): boolean {
+export function isAddressField(field: Field): field is AddressField {
   return (ADDRESS_FIELDS as readonly Field[]).includes(field);
 }
 

@@ -1,6 +1,7 @@
 import { ok, type Result, refuse } from '#base/result.ts';
 import { footprintAt } from '../address/claim.ts';
 import { absolute, isAbsolute, LAST_UNIVERSE, SLOTS, slotOf, universeOf } from '../model/address.ts';
+import { isAddressField } from '../model/cell-text.ts';
 import type { Edit, Plan } from '../model/edit.ts';
 import { ADDRESS_FIELDS, type AddressField, type Field, type PersonField } from '../model/field.ts';
 import { modeOf } from '../model/find-mode.ts';
@@ -55,8 +56,6 @@ export function seriesPlan(
   }
   return planOf('series', edits);
 }
-
-const isAddressField = (field: Field): field is AddressField => (ADDRESS_FIELDS as readonly Field[]).includes(field);
 
 type Edits = Result<readonly Edit[], PlanRefusal>;
 

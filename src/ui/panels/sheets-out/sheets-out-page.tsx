@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { RigSummary } from '#wire/rigs.ts';
 import { SHEETS_OUT_WORDS } from '#words/rig-pages.ts';
+import { SHEET_ABOUT, SHEET_TITLES } from '#words/sheets.ts';
 import { PageFrame } from '../../kit/page-frame.tsx';
 import { LINK_CLASSES } from '../../kit/text-link.tsx';
 import { Part } from '../part.tsx';
@@ -46,13 +47,12 @@ function Sheets({ rigId }: { readonly rigId: string }) {
       </div>
       {SHEETS.map((sheet) => {
         const path = `/api/rigs/${rigId}/sheets/${sheet}.csv${bom ? '?bom=1' : ''}`;
-        const { name, about } = words.sheets[sheet];
         return (
-          <Part key={sheet} title={name} about={about}>
+          <Part key={sheet} title={SHEET_TITLES[sheet]} about={SHEET_ABOUT[sheet]}>
             <p className="flex flex-wrap items-baseline gap-x-5 gap-y-1 py-2">
               {/* Not a page of ours: the browser asks the server and saves the answer. */}
               <a href={path} download className={LINK_CLASSES}>
-                {words.download(name)}
+                {words.download(SHEET_TITLES[sheet])}
               </a>
               <code className="text-small text-soft [overflow-wrap:anywhere] select-all">
                 {window.location.origin}
