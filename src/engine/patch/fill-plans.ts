@@ -3,7 +3,7 @@ import { footprintAt } from '../address/claim.ts';
 import { absolute, isAbsolute, LAST_UNIVERSE, SLOTS, slotOf, universeOf } from '../model/address.ts';
 import { isAddressField } from '../model/cell-text.ts';
 import type { Edit, Plan } from '../model/edit.ts';
-import { ADDRESS_FIELDS, type AddressField, type Field, type PersonField } from '../model/field.ts';
+import { ADDRESS_FIELDS, type AddressField, type PersonField } from '../model/field.ts';
 import { modeOf } from '../model/find-mode.ts';
 import type { Fixture } from '../model/fixture.ts';
 import type { FixtureId } from '../model/ids.ts';

@@ -1,5 +1,5 @@
 /** Moments at which a proof may stop the process, to show that nothing acknowledged is lost there. */
-export type ProbePoint =
+type ProbePoint =
   | 'appending'
   | 'appended'
   | 'applied'

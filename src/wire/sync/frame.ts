@@ -50,11 +50,11 @@ export function readBytes(from: Reader): Uint8Array {
   return bytes;
 }
 
-export const writeText = (to: Writer, text: string): void => encoding.writeVarString(to, text);
+const writeText = (to: Writer, text: string): void => encoding.writeVarString(to, text);
 
 const utf8 = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
 
-export function readText(from: Reader): string {
+function readText(from: Reader): string {
   const text = utf8.decode(readBytes(from));
   if (text.length > CAPS.syncText) throw new Unreadable(`text of ${text.length}`);
   return text;

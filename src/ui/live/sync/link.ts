@@ -7,7 +7,7 @@ import { decodeServerMessage } from '#wire/sync/server-message.ts';
 import type { SyncTrouble } from './sync-state.ts';
 import type { Connect, Transport } from './transport.ts';
 
-export type LinkPhase = 'offline' | 'connecting' | 'syncing' | 'live' | 'stopped';
+type LinkPhase = 'offline' | 'connecting' | 'syncing' | 'live' | 'stopped';
 
 export interface LinkOptions {
   readonly connect: Connect;

@@ -9,7 +9,7 @@ export type CopyTrouble =
   | 'failed';
 
 /** An edit made here that the server has not acknowledged; `key` names it in this copy. */
-export interface KeptEdit {
+interface KeptEdit {
   readonly key: number;
   readonly bytes: Uint8Array;
 }

@@ -10,7 +10,7 @@ export interface Entry {
   key: number | undefined;
 }
 
-export interface Parcel {
+interface Parcel {
   readonly counter: number;
   readonly bytes: Uint8Array;
 }

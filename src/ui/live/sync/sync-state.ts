@@ -2,7 +2,7 @@ import type { Person, SyncRole } from '#wire/sync/message.ts';
 import type { CopyTrouble } from './local-copy.ts';
 
 /** Where the connection stands. `stopped` stays until `nudge`: see `trouble` for why. */
-export type Link = 'loading' | 'offline' | 'connecting' | 'syncing' | 'live' | 'stopped';
+type Link = 'loading' | 'offline' | 'connecting' | 'syncing' | 'live' | 'stopped';
 
 /** Why the connection is not, or why edits do not go out. */
 export type SyncTrouble =
