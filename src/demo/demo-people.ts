@@ -4,8 +4,6 @@ export const DEMO_PEOPLE = {
   technician: { id: 'demo-technician', name: 'Bram Kettle', email: 'bram@demo.invalid' },
 } as const;
 
-type DemoPerson = keyof typeof DEMO_PEOPLE;
-
 /** The invented crews, who is in them as what, and the venue that the house crew keeps. */
 export const DEMO_CREWS = [
   {

@@ -13,8 +13,8 @@ export const CAPS = {
   syncFrame: 8 * MIB,
   /** One document update inside such a message. */
   syncUpdate: 8 * MIB - 64,
-  /** Operations and deleted ranges in one update: a whole rig of 50,000 fixtures has fewer. */
-  syncUpdateParts: 500_000,
+  /** Operations and deleted ranges in one update: an import of 50,000 fixtures has 240, a cell edited later one each. */
+  syncUpdateParts: 100_000,
   /** What a client says it holds: some ten bytes for every session that ever edited the rig. */
   syncStateVector: 1 * MIB,
   /** Messages a second from one connection, lasting; and at once. A client of ours sends at most 50 a second. */

@@ -96,8 +96,8 @@ async function openPerson(port: number, rig: string, nth: number, { manner, rng 
   const socket = openSocket(port, rig, { user: `person ${nth}` });
   const doc = new Y.Doc();
   doc.clientID = nth + 1;
-  let update = new Uint8Array(0);
-  doc.on('update', (bytes: Uint8Array<ArrayBuffer>) => {
+  let update: Uint8Array = new Uint8Array(0);
+  doc.on('update', (bytes: Uint8Array) => {
     update = bytes;
   });
   const flying: { readonly counter: number; readonly at: number }[] = [];
