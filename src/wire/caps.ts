@@ -19,7 +19,7 @@ export const CAPS = {
   syncStateVector: 1 * MIB,
   /** Messages a second from one connection, lasting; and at once. A client of ours sends at most 50 a second. */
   syncMessagesPerSecond: 100,
-  syncMessageBurst: 300,
+  syncMessageBurst: 150,
   /** Bytes a second from one connection, lasting; and at once: two of the largest messages. */
   syncBytesPerSecond: 1 * MIB,
   syncByteBurst: 16 * MIB,

@@ -105,14 +105,24 @@ describe('check of a document update', () => {
     expect(checkUpdate(new Uint8Array(0), new Map())).toEqual({ ok: false, error: 'malformed' });
   });
 
-  it('gives up on an update of more parts than any honest one has', () => {
-    const parts = CAPS.syncUpdateParts + 1;
-    const writer = encoding.createEncoder();
-    for (const number of [1, parts, 5, 0]) encoding.writeVarUint(writer, number);
-    // Collected ranges (0) of length 1: two bytes each.
-    for (let nth = 0; nth < parts; nth++) encoding.writeUint8Array(writer, Uint8Array.of(0, 1));
-    encoding.writeVarUint(writer, 0);
-    expect(checkUpdate(encoding.toUint8Array(writer), new Map())).toEqual({ ok: false, error: 'malformed' });
+  it('gives up on an update of more parts than any honest one has, and soon on one of parts that hold nothing', () => {
+    const update = (parts: number, part: readonly number[]) => {
+      const writer = encoding.createEncoder();
+      for (const number of [1, parts, 5, 0]) encoding.writeVarUint(writer, number);
+      for (let nth = 0; nth < parts; nth++) encoding.writeUint8Array(writer, Uint8Array.from(part));
+      encoding.writeVarUint(writer, 0);
+      return encoding.toUint8Array(writer);
+    };
+    const malformed = { ok: false, error: 'malformed' };
+    // Collected ranges (0) of length 1; and items of string content (4) in a type named a, ten bytes each.
+    const [nothing, item] = [
+      [0, 1],
+      [4, 1, 1, 97, 5, 98, 98, 98, 98, 98],
+    ];
+    expect(checkUpdate(update(15_000, nothing), new Map()).ok).toBe(true);
+    expect(checkUpdate(update(30_000, nothing), new Map())).toEqual(malformed);
+    expect(checkUpdate(update(CAPS.syncUpdateParts, item), new Map()).ok).toBe(true);
+    expect(checkUpdate(update(CAPS.syncUpdateParts + 1, item), new Map())).toEqual(malformed);
   });
 
   it('refuses what would break the document library: an operation placed by itself, one without length', () => {

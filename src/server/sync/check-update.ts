@@ -58,7 +58,15 @@ function decode(bytes: Uint8Array): ReturnType<typeof Y.decodeUpdate> | undefine
   }
 }
 
-/** Reads the usual encoding (V1), and gives up on updates of too many parts: two bytes can make an object of a hundred. */
+/** Parts that any update may have, however small they are. */
+const FEW_PARTS = 20_000;
+/** Bytes that a part takes on average where there are many; the smallest one takes two. */
+const BYTES_PER_PART = 8;
+
+/**
+ * Reads the usual encoding (V1), and gives up early on updates of too many parts, or of many that hold next to nothing: two bytes can
+ * make an object of a hundred.
+ */
 class LimitedDecoder extends Y.UpdateDecoderV1 {
   private parts = 0;
 
@@ -74,7 +82,8 @@ class LimitedDecoder extends Y.UpdateDecoderV1 {
 
   private count(): void {
     this.parts += 1;
-    if (this.parts > CAPS.syncUpdateParts) throw new Error('too many parts');
+    const most = Math.min(CAPS.syncUpdateParts, FEW_PARTS + this.restDecoder.pos / BYTES_PER_PART);
+    if (this.parts > most) throw new Error('too many parts');
   }
 }
 

@@ -5,12 +5,12 @@ import { HELLO, probeSync } from '#tests/support/sync-probe.ts';
 import { openSocket } from '#tests/support/sync-server.ts';
 
 const WRITERS = 2;
-const EDITS = 280;
-const EDIT_BYTES = 50_000;
+const EDITS = 145;
+const EDIT_BYTES = 100_000;
 const PATIENCE_MS = 20_000;
 
 /**
- * Somebody reads nothing while two others write 28 megabytes between them, which is more than the kernel holds at both ends (10 on
+ * Somebody reads nothing while two others write 29 megabytes between them, which is more than the kernel holds at both ends (10 on
  * Linux) and the server is willing to: whether they are cut off.
  */
 export async function fillSlowReader(
