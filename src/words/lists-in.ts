@@ -62,6 +62,7 @@ export const LISTS_IN_WORDS = {
     readonly unread: number;
     readonly leftOut: number;
     readonly toCheck: number;
+    readonly columnsOut: number;
   }) =>
     [
       counted(taken.positions, 'position'),
@@ -69,6 +70,7 @@ export const LISTS_IN_WORDS = {
       ...(taken.unread === 0 && taken.toCheck === 0 ? ['every line read'] : []),
       ...(taken.unread === 0 ? [] : [`${counted(taken.unread, 'line')} not read`]),
       ...(taken.toCheck === 0 ? [] : [`${counted(taken.toCheck, 'line')} to check`]),
+      ...(taken.columnsOut === 0 ? [] : [`${counted(taken.columnsOut, 'column')} left out, see below`]),
       ...(taken.leftOut === 0 ? [] : [`${counted(taken.leftOut, 'line')} left out`]),
     ].join(' · '),
   alreadyThere: (count: number) =>

@@ -18,12 +18,17 @@ function line(text: string): ListLine {
 
 function list(...texts: readonly string[]): FixtureList {
   const lines = texts.map(line);
-  return { lines, positions: [], modes: [], universes: [], notes: [], columns: [], fixtures: 0 };
+  const columns = [
+    { heading: 'Type', meaning: 'type' as const, filled: 3, taken: 3 },
+    { heading: 'kW', meaning: 'ignore' as const, filled: 3, taken: 0 },
+    { heading: '', meaning: 'ignore' as const, filled: 0, taken: 0 },
+  ];
+  return { lines, positions: [], modes: [], universes: [], notes: [], columns, fixtures: 0 };
 }
 
 const LIST = list('1 Bar 1/Spot x2 !', '2 -', '3 bar  1/Wash x1', '4 ?', '5 /Spot x3');
 
-test('counts what comes in, names by their folded form and empty ones not at all', () => {
+test('counts what comes in, names by their folded form and empty ones not at all, and columns left out that hold something', () => {
   expect(countTaken(LIST, new Set())).toEqual({
     fixtures: 6,
     positions: 1,
@@ -31,6 +36,7 @@ test('counts what comes in, names by their folded form and empty ones not at all
     unread: 1,
     leftOut: 0,
     toCheck: 1,
+    columnsOut: 1,
   });
 });
 
@@ -42,6 +48,7 @@ test('does not count lines left out, nor numbers that are no line of fixtures', 
     unread: 1,
     leftOut: 2,
     toCheck: 0,
+    columnsOut: 1,
   });
 });
 

@@ -25,6 +25,8 @@ export interface Taken {
   readonly leftOut: number;
   /** Lines that come in and want a look first. */
   readonly toCheck: number;
+  /** Columns that hold something of which nothing is taken in. */
+  readonly columnsOut: number;
 }
 
 /** Counts a list without the lines left out, given by their number in the source. */
@@ -48,5 +50,6 @@ export function countTaken(list: FixtureList, leftOut: ReadonlySet<number>): Tak
   }
   positions.delete('');
   types.delete('');
-  return { ...counts, positions: positions.size, types: types.size };
+  const columnsOut = list.columns.filter(({ filled, taken }) => filled > 0 && taken === 0).length;
+  return { ...counts, positions: positions.size, types: types.size, columnsOut };
 }
