@@ -166,6 +166,16 @@ describe('sync service on real sockets', () => {
     expect(await bob.hear('ack')).toBeDefined();
   });
 
+  it('outlives no session, though nobody says that it has ended', async () => {
+    const server = await serve({ recheckMs: 10 });
+    const [ann, bob] = [join(server, 'ann'), join(server, 'bob')];
+    await Promise.all([ann.hear('welcome'), bob.hear('welcome')]);
+    roles.set('ann', 'signed-out');
+    expect(await codeOf(ann)).toBe(CLOSE.signedOut);
+    bob.send(update());
+    expect(await bob.hear('ack')).toBeDefined();
+  });
+
   it('acknowledges nothing while the store fails, and mends by itself', async () => {
     const log = memoryLog();
     let broken = true;

@@ -111,10 +111,15 @@ export function createSyncService(options: SyncServiceOptions): SyncService {
   };
   const keepRechecking = (): void => {
     stopTimer ??= clock.after(options.recheckMs ?? 60_000, () => {
-      stopTimer = undefined;
-      void recheckAll(() => true);
-      if (attended.size > 0) keepRechecking();
+      void recheckInTurn().then(() => {
+        stopTimer = undefined;
+        if (attended.size > 0 && !draining) keepRechecking();
+      });
     });
+  };
+  /** One after the other: a burst of look-ups would hold up everybody's edits. */
+  const recheckInTurn = async (): Promise<void> => {
+    for (const one of [...attended]) if (!one.connection.closed) await recheckOne(one);
   };
 
   const attend = async (request: IncomingMessage, rig: string, socket: WebSocketLike): Promise<void> => {
