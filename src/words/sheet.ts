@@ -248,6 +248,7 @@ export const PHONE_WORDS = {
   channel: 'channel',
   universe: 'universe',
   address: 'address',
+  addressOfBreak: (part: number) => `address of break ${part}`,
   notPatched: 'not patched',
   previous: 'Previous',
   next: 'Next',

@@ -1,5 +1,4 @@
 import { useId } from 'react';
-import { slotOf, universeOf } from '#engine/model/address.ts';
 import type { PersonField } from '#engine/model/field.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import { findingSentenceFor, unitName } from '#words/findings.ts';
@@ -15,9 +14,9 @@ import { Mark } from '../../kit/mark.tsx';
 import type { RowView } from '../../live/row-views.ts';
 import { cellText } from '../../live/rows/cell-text.ts';
 import { UnitRibbon } from '../../universes/ribbon.tsx';
-import { startOf } from '../../universes/start-of.ts';
 import { LineField } from '../panels/line-field.tsx';
 import { PlanLink } from '../plan-link.tsx';
+import { UnitDigits } from './unit-digits.tsx';
 
 export interface PhoneUnitProps {
   readonly sheet: Sheet;
@@ -38,7 +37,7 @@ export function PhoneUnit({ sheet, id, onBack }: PhoneUnitProps) {
     <div className="flex h-full flex-col">
       <div className="min-h-0 flex-1 overflow-y-auto px-4 py-3">
         <h2 className="text-title">{unitName(row.fixture)}</h2>
-        <Digits row={row} />
+        <UnitDigits fixture={row.fixture} />
         <Findings sheet={sheet} row={row} />
         <div className="pb-3">
           <UnitRibbon
@@ -73,26 +72,9 @@ export function PhoneUnit({ sheet, id, onBack }: PhoneUnitProps) {
   );
 }
 
-function Digits({ row: { fixture } }: { readonly row: RowView }) {
-  const start = startOf(fixture, 'address');
-  if (start === null) return <p className="py-3 text-large text-soft">{PHONE_WORDS.notPatched}</p>;
-  return (
-    <dl className="flex gap-6 py-3">
-      <div>
-        <dt className="text-soft">{PHONE_WORDS.universe}</dt>
-        <dd className="text-address font-medium tabular-nums">{universeOf(start)}</dd>
-      </div>
-      <div>
-        <dt className="text-soft">{PHONE_WORDS.address}</dt>
-        <dd className="text-address font-medium tabular-nums">{slotOf(start)}</dd>
-      </div>
-    </dl>
-  );
-}
-
 function Findings({ sheet, row }: { readonly sheet: Sheet; readonly row: RowView }) {
   return (
-    <ul className="pb-3">
+    <ul className="py-3">
       {row.findings.map((finding) => (
         <li key={finding.key} className="flex flex-wrap items-baseline gap-x-2">
           <Mark severity={finding.severity} />
