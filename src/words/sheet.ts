@@ -144,13 +144,19 @@ export const LOST_WORDS = {
   /** `Tomas set LX 1 · 5 address to 2:101 at the same time. Yours was 2:133.` */
   told: (who: string | undefined, cell: string, theirs: string, mine: string) =>
     `${who ?? 'Somebody'} set ${cell} to ${theirs} at the same time. Yours was ${mine}.`,
+  /** `Somebody removed LX 1 · 5 while you changed its address and purpose.` */
+  removed: (unit: string, cells: readonly string[]) =>
+    `Somebody removed ${unit} while you changed its ${cells.join(', ')}.`,
+  putUnitBack: 'Put the unit back',
+  leaveUnit: 'Leave it out',
   putBack: 'Put mine back',
   dismiss: 'Leave theirs',
   empty: 'nothing',
 } as const;
 
-export const cellName = (unit: string, field: Field): string =>
-  `${unit} ${(field === 'order' ? 'place in the sheet' : COLUMN_WORDS[field].name).toLowerCase()}`;
+export const cellName = (unit: string, field: Field): string => `${unit} ${fieldName(field)}`;
+
+export const fieldName = (field: Field): string => cellTitle(field).toLowerCase();
 
 /** What heads a cell of its own: `Address`. */
 export const cellTitle = (field: Field): string =>

@@ -17,7 +17,16 @@ import { EVERYTHING } from '../live/rows/view.ts';
 import { commandOf } from './commands.ts';
 import { selectCell, selectedRows, stretchTo } from './selection.ts';
 import { createSheet } from './sheet.ts';
-import { closeCell, copySelected, leaveCell, openCell, pasteText, runCommand, takeBack } from './sheet-actions.ts';
+import {
+  closeCell,
+  copySelected,
+  leaveCell,
+  openCell,
+  pasteText,
+  removeSelected,
+  runCommand,
+  takeBack,
+} from './sheet-actions.ts';
 
 /** Two people with one rig: what one does reaches the other at `exchange`. */
 function twoPeople(rows: number) {
@@ -119,13 +128,30 @@ describe('sheet', () => {
     expect(losers).toHaveLength(1);
     const loser = losers[0] ?? imke;
     const [lost] = loser.store.lost();
-    expect(lost?.by).toBe(loser === imke ? 'Tomas' : 'Imke');
+    expect(lost).toMatchObject({ kind: 'value', by: loser === imke ? 'Tomas' : 'Imke' });
     const mine = loser === imke ? '2:133' : '2:101';
     expect(cell(loser, 'f0', 'address')).not.toBe(mine);
     if (lost) loser.store.putBack(lost);
     exchange();
     for (const seat of [imke, tomas]) expect(cell(seat, 'f0', 'address')).toBe(mine);
     expect(loser.store.lost()).toEqual([]);
+  });
+
+  it('tells who wrote into a row that another removed, and puts the unit back with what was written', () => {
+    const { imke, tomas, exchange } = twoPeople(3);
+    goTo(imke, 'f0', 'purpose');
+    type(imke, 'Top');
+    goTo(tomas, 'f0', 'purpose');
+    removeSelected(tomas.sheet);
+    exchange();
+    expect(imke.store.row(fixtureId('f0'))).toBeUndefined();
+    expect(tomas.store.lost()).toEqual([]);
+    const [lost] = imke.store.lost();
+    expect(lost).toMatchObject({ kind: 'unit', fixture: 'f0', fields: ['purpose'] });
+    if (lost) imke.store.putBack(lost);
+    exchange();
+    for (const seat of [imke, tomas]) expect(cell(seat, 'f0', 'purpose')).toBe('Top');
+    expect(imke.store.lost()).toEqual([]);
   });
 
   it('copies a range as text, and pasted it comes out the same, also past the last row', () => {

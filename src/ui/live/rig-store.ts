@@ -7,13 +7,14 @@ import { type LostCell, watchLostCells } from '#document/history/lost-cells.ts';
 import { watchRig } from '#document/read/rig-reader.ts';
 import type { OccupancyIndex } from '#engine/address/occupancy-index.ts';
 import type { FindingCounts } from '#engine/check/checker.ts';
-import type { Plan, PlanName } from '#engine/model/edit.ts';
+import type { Edit, Plan, PlanName } from '#engine/model/edit.ts';
 import type { Finding } from '#engine/model/finding.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
+import { cellsOf } from '#engine/model/read-fixture.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import type { PersonHere, RigLink, SaveStatus, Where } from './link.ts';
 import { createKeyedListeners, createListeners } from './listeners.ts';
-import { createLostList, type LostValue } from './lost-list.ts';
+import { createLostList, type Lost } from './lost-list.ts';
 import { peopleByRow } from './people-by-row.ts';
 import { type RigStep, watchFindings } from './rig-watch.ts';
 import { createRowViews, type RowView } from './row-views.ts';
@@ -51,10 +52,10 @@ export interface RigStore {
   hasArrived(): boolean;
   /** Told when status, people or the right to edit change. */
   subscribeLink(listen: () => void): () => void;
-  /** Values of mine that gave way to another's, oldest first. */
-  lost(): readonly LostValue[];
-  putBack(lost: LostValue): Result<void, ApplyRefusal>;
-  dismiss(lost: LostValue): void;
+  /** Values of mine that gave way to another's, and units removed while I wrote into them, oldest first. */
+  lost(): readonly Lost[];
+  putBack(lost: Lost): Result<void, ApplyRefusal>;
+  dismiss(lost: Lost): void;
   subscribeLost(listen: () => void): () => void;
   close(): void;
 }
@@ -95,7 +96,10 @@ export function openRigStore({ doc, link, origin, isMine, clock }: RigStoreParts
     changed.tell();
     rowsChanged.tell(step.remodelled ? rowsChanged.keys() : touchedRows(step));
   });
-  lostCells.onLost((cells) => lostList.add(cells.map((cell) => ({ ...cell, by: whoIsIn(link.people(), cell) }))));
+  lostCells.onLost((cells) =>
+    lostList.add(cells.map((cell) => ({ ...cell, kind: 'value', by: whoIsIn(link.people(), cell) }))),
+  );
+  lostCells.onLostRow((rows) => lostList.add(rows.map((row) => ({ ...row, kind: 'unit' }))));
   const unlink = link.onChange(() => {
     const before = inRows;
     inRows = peopleByRow(link.people(), before);
@@ -140,8 +144,7 @@ export function openRigStore({ doc, link, origin, isMine, clock }: RigStoreParts
     subscribeLink: linkChanged.add,
     lost: lostList.all,
     putBack(lost) {
-      const { fixture, field, mine } = lost;
-      const result = apply({ name: 'put-back', edits: [{ kind: 'set-cell', fixture, field, value: mine }] });
+      const result = apply({ name: 'put-back', edits: [editBack(lost)] });
       if (result.ok) lostList.drop(lost);
       return result;
     },
@@ -155,6 +158,12 @@ export function openRigStore({ doc, link, origin, isMine, clock }: RigStoreParts
       link.close();
     },
   };
+}
+
+function editBack(lost: Lost): Edit {
+  const { fixture } = lost;
+  if (lost.kind === 'unit') return { kind: 'add-fixture', fixture, cells: cellsOf(lost.row) };
+  return { kind: 'set-cell', fixture, field: lost.field, value: lost.mine };
 }
 
 function touchedRows(step: RigStep): ReadonlySet<FixtureId> {
