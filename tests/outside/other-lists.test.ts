@@ -7,7 +7,7 @@ const folder = new URL('../fixtures/lists/', import.meta.url);
 const lists = readdirSync(folder).filter((name) => /\.(csv|txt)$/.test(name) && !/expected|^ropewalk/.test(name));
 
 // Lists of our own invention with the faults and habits of real ones, and beside each what it must become, line by line,
-// worked out by hand.
+// printed by the reader once and then read through line by line against the list.
 describe('lists with other habits', () => {
   it.each(lists)('%s becomes what it says, line by line', (name) => {
     const expected = readFileSync(new URL(`${name.replace(/\.\w+$/, '')}.expected.txt`, folder), 'utf8');

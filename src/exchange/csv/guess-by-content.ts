@@ -41,7 +41,7 @@ export function guessByContent(
   guess('mode', (column) =>
     column.worded > 0.5 && column.distinct <= 0.6 && column.length <= 24 ? matching(column, MODE_WORDS) : 0,
   );
-  guess('colour', (column) => matching(column, COLOUR_WORDS));
+  guess('colour', (column) => (column.whole < 0.5 ? matching(column, COLOUR_WORDS) : 0));
   for (const column of open) if (at(facts, column).worded > 0.3) guesses.push([column, 'notes']);
   return guesses;
 }
@@ -101,5 +101,8 @@ function positionScore(column: ColumnFacts): number {
 const channelScore = (column: ColumnFacts) =>
   column.counted > 0.9 && column.distinct > 0.85 && column.rising > 0.8 ? column.distinct : 0;
 
-const unitScore = (column: ColumnFacts) =>
-  column.whole > 0.7 && column.largest <= 99 && column.changes > 0.7 && column.rising > 0.5 ? column.changes : 0;
+/** Small numbers, some with a suffix, that go up along each position. */
+function unitScore({ values, count, largest, changes, rising }: ColumnFacts): number {
+  const numbered = values.filter((value) => /^\d{1,2}\s?\p{L}?$/u.test(value)).length / Math.max(1, count);
+  return numbered > 0.9 && largest <= 99 && changes >= 0.5 && rising > 0.5 ? changes : 0;
+}

@@ -72,7 +72,7 @@ const STRONG: Partial<Record<Meaning, string>> = {
     |armatuur|armatuurtype|toestel|projetor|aparelho|tipo de aparelho|refletor|urzadzenie|reflektor|oprawa|typ urzadzenia
     |armatur|armaturtyp|stralkastare|lyskaster|projektor|lampetype`,
   mode: `mode|dmx mode|modus|betriebsart|dmx modus|mode dmx|modo|modo dmx|modalita|modalita dmx|tryb|tryb dmx|lage|dmx lage|tilstand|personality`,
-  footprint: `footprint|dmx footprint|# ch|# chs|# chans|no ch|no of ch|dmx chs|dmx ch count|dmx channel count|slots|slot count|no of slots|number of slots|no of channels|number of channels|num channels|num of channels
+  footprint: `footprint|dmx footprint|# dmx|# ch|# chs|# chans|no ch|no of ch|dmx chs|dmx ch count|dmx channel count|slots|slot count|no of slots|number of slots|no of channels|number of channels|num channels|num of channels
     |# channels|# of channels|channel count|ch count|dmx channels|channels used|kanalanzahl|kanalzahl|anzahl kanale|anzahl der kanale|anzahl kanaele|anz kanale|dmx kanale|dmx kanaele
     |belegte kanale|nombre de canaux|nb canaux|nb de canaux|nbre de canaux|numero de canales|n de canales|no de canales|num canales|no canales
     |numero canali|n canali|num canali|numero di canali|aantal kanalen|numero de canais|no de canais|n de canais|liczba kanalow|ilosc kanalow

@@ -15,18 +15,40 @@ function readColumn(cells: readonly string[], universe: number | null = null): s
 describe('addresses in lists', () => {
   it.each([
     [['2/101', '2.101', '2:101', '2 / 101', 'U2.101', 'Univ 2 101', 'DMX 2:101'], '2:101'],
+    [
+      ['U2 A101', 'U2A101', 'U2-101', 'u2 / a 101', 'Uni 2 ch 101', '2 ch 101', '2A101', 'Universe 2 address 101'],
+      '2:101',
+    ],
     [['613', '613.0', '0613'], '2:101'],
     [['2/101-116', '2.101 - 2.116', '613-628'], '2:101'],
   ])('reads %j as %s', (cells, expected) => {
     expect(cells.flatMap((cell) => readColumn([cell]))).toEqual(cells.map(() => expected));
   });
 
-  it.each([[['2/513', '0/1', '64000/1', '2/0', 'A/1', 'A101', '2/1/1', 'spare', '0', '1.2.3', '-5']]])(
-    'reads none of %j',
-    (cells) => {
-      expect(cells.flatMap((cell) => readColumn([cell]))).toEqual(cells.map(() => '?'));
-    },
-  );
+  it.each([
+    [
+      [
+        '2/513',
+        '0/1',
+        '64000/1',
+        '2/0',
+        'A/1',
+        'A101',
+        '2/1/1',
+        'spare',
+        '0',
+        '1.2.3',
+        '-5',
+        'U613',
+        'U2',
+        '16ch',
+        'DMX 101-116',
+        'U2 A513',
+      ],
+    ],
+  ])('reads none of %j', (cells) => {
+    expect(cells.flatMap((cell) => readColumn([cell]))).toEqual(cells.map(() => '?'));
+  });
 
   it('puts back a zero that a spreadsheet took, where the column has three digits', () => {
     expect(readColumn(['3.001', '3.12', '3.1', '3.018'])).toEqual(['3:1', '3:120', '3:100', '3:18']);

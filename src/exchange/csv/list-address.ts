@@ -22,6 +22,9 @@ export interface ListAddress {
 
 const PAIR =
   /^(?:(?:dmx|u|un|uni|univ|univers|universe|universum|universo)\s*\.?\s*)?(\d{1,5})\s*[:/.,\s]\s*(?:(?:addr|adr|address|ch|slot|#)\s*\.?\s*)?(\d{1,3})(?:\s*[-–]\s*(?:(\d{1,5})\s*[:/.,]\s*)?(\d{1,3}))?$/iu;
+/** Where words say which number is which, anything may stand between them: `U3 A101`, `U3A101`, `U2-101`, `3 ch 101`. */
+const WORDED =
+  /^(?:(?:u|un|uni|univ|univers|universe|universum|universo)\s*\.?\s*(\d{1,5})(?:\s*[-–:/.,;]\s*|\s+|(?=[a-z@#]))(?:(?:a|add|addr|adr|address|adresse|ch|chan|slot|s|@|#)\s*\.?\s*)?|(\d{1,5})\s*[-–:/.,;]?\s*(?:a|add|addr|adr|address|adresse|ch|chan|slot|@)\s*\.?\s*)(\d{1,3})$/iu;
 const NUMBER = /^(\d{1,8})(?:\s*[-–]\s*(\d{1,8}))?$/;
 
 export function addressStyle(cells: readonly string[]): AddressStyle {
@@ -59,8 +62,15 @@ export function readListAddress(cell: string, style: AddressStyle): ListAddress 
     return { universe: null, number: Number(whole[1]), last, restored: false };
   }
   const pair = PAIR.exec(text);
-  if (!pair) return undefined;
-  return readPair(pair, text, style) ?? bareNumber(text);
+  if (pair) return readPair(pair, text, style) ?? bareNumber(text);
+  return readWorded(text);
+}
+
+function readWorded(text: string): ListAddress | undefined {
+  const worded = WORDED.exec(text);
+  const number = Number(worded?.[3]);
+  if (!worded || number < 1 || number > SLOTS) return undefined;
+  return { universe: Number(worded[1] ?? worded[2]), number, last: null, restored: false };
 }
 
 function readPair(pair: RegExpExecArray, text: string, style: AddressStyle): ListAddress | undefined {

@@ -4,9 +4,9 @@ export function readWhole(text: string): number | undefined {
   return match ? Number(match[1]) : undefined;
 }
 
-/** A mark that a cell is empty on purpose. */
+/** A mark that a cell is empty on purpose: a dash, `n/a`, `none`. */
 export function isBlankMark(text: string): boolean {
-  return /^\s*[-\u2010-\u2015\u2212_./]*\s*$/.test(text);
+  return /^\s*(?:[-\u2010-\u2015\u2212_./]*|n\/a|n\.a\.|none|nil)\s*$/i.test(text);
 }
 
 /** Slots per break as a list writes them: `16`, `16ch`, `16 slots`, `16+4`. Undefined when it is none of these. */
@@ -37,7 +37,7 @@ export function footprintInWords(text: string): number | undefined {
 /** A quantity: `6`, `x6`, `6x`, `6 pcs`. */
 export function readQuantity(text: string): number | undefined {
   const match =
-    /^\s*(?:[x×]\s*(\d{1,5})|(\d{1,5})(?:[.,]0{1,2})?\s*(?:[x×]|pcs?\.?|st\.?|stk\.?|szt\.?|pz\.?|off)?)\s*$/iu.exec(
+    /^\s*\(?\s*(?:[x×]\s*(\d{1,5})|(\d{1,5})(?:[.,]0{1,2})?\s*(?:[x×]|pcs?\.?|st\.?|stk\.?|szt\.?|pz\.?|off)?)\s*\)?\s*$/iu.exec(
       text,
     );
   return match ? Number(match[1] ?? match[2]) : undefined;
