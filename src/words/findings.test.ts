@@ -67,7 +67,7 @@ describe('findings in words', () => {
       'A · 5: no address yet',
       'A · 6: no address for break 2',
       'Channel 9 is on unlike units: B · 5 and B · 6',
-      '“C 1” is the place of 2 units (channels 10, 11)',
+      'C · 1 is the place of 2 units (channels 10, 11)',
       'C · 2: cannot read “later” as address of break 2',
       'B · 1 and B · 2 act as one on 6:1–48',
       'Channel 8 is on B · 3 and B · 4, at different addresses',

@@ -113,7 +113,7 @@ export function findingSentence(finding: Finding, rig: Rig): string {
     case 'channel-shared':
       return `Channel ${finding.channel} is on ${names}, at different addresses`;
     case 'same-place':
-      return `${quoted(`${finding.position} ${finding.unit}`)} is the place of ${counted(finding.fixtures.length, 'unit')}${channelsOf(finding.fixtures, rig)}`;
+      return `${finding.position} · ${finding.unit} is the place of ${counted(finding.fixtures.length, 'unit')}${channelsOf(finding.fixtures, rig)}`;
     case 'past-the-end':
     case 'unknown-type':
     case 'unknown-mode':
