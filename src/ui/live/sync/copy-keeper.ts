@@ -51,8 +51,10 @@ export function createCopyKeeper({ copy, doc, clock, changed }: CopyKeeperOption
   const settle = (trial: readonly Entry[], answer: Awaited<ReturnType<LocalCopy['write']>>): void => {
     writing = undefined;
     trouble = answer.ok ? undefined : answer.error;
-    whole = !answer.ok;
-    if (answer.ok) {
+    if (!answer.ok) {
+      whole = true;
+      known = [];
+    } else {
       trial.forEach((entry, nth) => {
         entry.key = present(answer.value[nth], `no key for edit ${entry.counter}`);
       });
@@ -80,6 +82,8 @@ export function createCopyKeeper({ copy, doc, clock, changed }: CopyKeeperOption
     };
     const acknowledgedBefore = acknowledged;
     known = [];
+    // What is learned from here on is not in this batch.
+    whole = false;
     acknowledged = [];
     writing = copy.write(batch).then((answer) => {
       if (!answer.ok) acknowledged = [...acknowledgedBefore, ...acknowledged];
