@@ -24,10 +24,11 @@ export async function layCable(server: string, name = 'localhost'): Promise<Cabl
       [far, near],
     ] as const) {
       sockets.add(socket);
+      // An end is passed on by the pipe, once everything before it has arrived; only a break breaks the other side.
       socket.on('error', () => other.destroy());
-      socket.on('close', () => {
+      socket.on('close', (broken) => {
         sockets.delete(socket);
-        other.destroy();
+        if (broken || !plugged) other.destroy();
       });
       socket.pipe(other);
     }
