@@ -11,10 +11,7 @@ test('without a network a rig opens again, takes a list in, says where it stands
   const name = fresh('Offline');
   const path = await makeRig(page, name);
   await expect(page.getByText('saved', { exact: true })).toBeVisible();
-  await page.waitForFunction(async () => {
-    await navigator.serviceWorker.ready;
-    return navigator.serviceWorker.controller !== null;
-  });
+  await page.evaluate(async () => void (await navigator.serviceWorker.ready));
 
   // What others did is written to the device twice a second.
   await expect.poll(() => rowsOnDevice(page, path)).toBeGreaterThan(0);

@@ -132,8 +132,8 @@ test('of two values set at once the loser is told, and can put it back', async (
 
 test('with the network off one goes on, reloads, and everything merges afterwards', async ({ browser, baseURL }) => {
   const { designer, technician } = await startRig(browser, { server: String(baseURL) });
-  // The page itself is kept by the service worker once it has taken control.
-  await technician.page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  // The page is kept on the device once the worker is ready; it answers from the next page load on.
+  await technician.page.evaluate(async () => void (await navigator.serviceWorker.ready));
   technician.cable.pull();
   await write(technician.page, 2, 'purpose', 'Back light');
   await here(technician.page);
