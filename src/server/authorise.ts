@@ -1,6 +1,6 @@
 import type { IncomingMessage } from 'node:http';
 import { may } from './access/policy.ts';
-import { standingOnRig } from './access/standing.ts';
+import { standingOnDraft, standingOnRig } from './access/standing.ts';
 import type { Auth, Scheme } from './auth/create-auth.ts';
 import type { Store } from './db/store.ts';
 import { type ReachConfig, reachOf } from './http/reach.ts';
@@ -12,13 +12,30 @@ export interface AuthoriseOptions {
   readonly reach: ReachConfig;
 }
 
+type Answer = Pass | 'signed-out' | 'no-such-rig';
+
 /** Answers the sync service who opened a socket and what they may do on the rig, by the same cookies and policy as the API. */
-export function authoriseBy({ store, auths, reach }: AuthoriseOptions) {
-  return async (request: IncomingMessage, rigId: string): Promise<Pass | 'signed-out' | 'no-such-rig'> => {
-    const user = await auths[reachOf(request, reach).scheme].userOf(request.headers.cookie);
+export function authoriseRigs(options: AuthoriseOptions) {
+  return async (request: IncomingMessage, rigId: string): Promise<Answer> => {
+    const user = await userOf(request, options);
     if (!user) return 'signed-out';
-    const rig = await standingOnRig(store, user.id, rigId);
+    const rig = await standingOnRig(options.store, user.id, rigId);
     if (!rig || !may(rig.role, 'rig.read')) return 'no-such-rig';
     return { user: user.id, name: user.name, role: may(rig.role, 'rig.write') ? 'writer' : 'reader' };
   };
 }
+
+/** The same for drafts of fixture types. One that was published or dropped is only read. */
+export function authoriseDrafts(options: AuthoriseOptions) {
+  return async (request: IncomingMessage, draftId: string): Promise<Answer> => {
+    const user = await userOf(request, options);
+    if (!user) return 'signed-out';
+    const draft = await standingOnDraft(options.store, user.id, draftId);
+    if (!draft || !may(draft.role, 'type.read')) return 'no-such-rig';
+    const writes = draft.state === 'open' && may(draft.role, 'type.write');
+    return { user: user.id, name: user.name, role: writes ? 'writer' : 'reader' };
+  };
+}
+
+const userOf = (request: IncomingMessage, { auths, reach }: AuthoriseOptions) =>
+  auths[reachOf(request, reach).scheme].userOf(request.headers.cookie);

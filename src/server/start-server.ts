@@ -5,7 +5,7 @@ import { START_SENTENCES } from '#words/start.ts';
 import type { Revoke } from './access/revocation.ts';
 import { type Auth, createAuth, type Scheme } from './auth/create-auth.ts';
 import { readSecret } from './auth/read-secret.ts';
-import { authoriseBy } from './authorise.ts';
+import { authoriseDrafts, authoriseRigs } from './authorise.ts';
 import type { Config } from './config/read-config.ts';
 import { StartRefused } from './config/start-refused.ts';
 import { openStore } from './db/open-store.ts';
@@ -17,7 +17,7 @@ import type { Log } from './log.ts';
 import { openPages, type Pages, type PagesFrom } from './open-pages.ts';
 import { createRoutes } from './routes.ts';
 import type { Probe } from './sync/probe.ts';
-import { createSqlLog } from './sync/sql-log.ts';
+import { createSqlLog, DRAFT_TABLES, RIG_TABLES } from './sync/sql-log.ts';
 import { createSyncService, type SyncService } from './sync/sync-service.ts';
 import { seedDemo } from './tasks/seed-demo.ts';
 import { sweepExpired } from './tasks/sweep-expired.ts';
@@ -40,6 +40,8 @@ export interface RunningServer {
   readonly port: number;
   readonly store: Store;
   readonly sync: SyncService;
+  /** The same service for drafts of fixture types. */
+  readonly draftSync: SyncService;
   /** Every address below /api. */
   readonly routes: readonly Route[];
   /** Takes nothing new, finishes what is under way, lets go of the store. */
@@ -66,10 +68,10 @@ async function startOn(store: Store, options: ServerOptions): Promise<RunningSer
   const { config, root, clock, log } = options;
   const report = (what: string, error: Error) => log.trouble(what, error);
   const auths = await openAuths(store, config);
-  const sync = openSync(store, auths, options);
+  const { sync, draftSync } = openSyncs(store, auths, options);
   if (config.demo) await seedDemo({ store, clock, applyUpdate: sync.applyUpdate });
-  const revoke: Revoke = (which) => sync.recheck(which);
-  const tasks = { store, clock, makeId: options.makeId, revoke };
+  const docs = { readRigDoc: sync.readRig, readDraftDoc: draftSync.readRig };
+  const tasks = { store, clock, makeId: options.makeId, revoke: revokeOn(sync, draftSync), ...docs };
   const pages =
     options.pages === 'none'
       ? undefined
@@ -84,7 +86,7 @@ async function startOn(store: Store, options: ServerOptions): Promise<RunningSer
     report,
   });
   const server = createServer({ requestTimeout: 30_000, headersTimeout: 15_000 }, handler);
-  takeUpgrades(server, sync, pages);
+  takeUpgrades(server, [sync, draftSync], pages);
   answerUnreadable(server);
   const port = await listen(server, config);
   const stopSweeping = keepSweeping(options, store);
@@ -92,12 +94,13 @@ async function startOn(store: Store, options: ServerOptions): Promise<RunningSer
     port,
     store,
     sync,
+    draftSync,
     routes,
     stop: async () => {
       stopSweeping();
       const closed = new Promise((resolve) => server.close(resolve));
       server.closeIdleConnections();
-      await sync.drain();
+      await Promise.all([sync.drain(), draftSync.drain()]);
       await Promise.race([closed, new Promise<void>((resolve) => clock.after(LAST_REQUESTS_MS, resolve))]);
       server.closeAllConnections();
       await pages?.close();
@@ -113,24 +116,41 @@ async function openAuths(store: Store, config: Config): Promise<Readonly<Record<
   return { http: of('http'), https: of('https') };
 }
 
-function openSync(
+function openSyncs(
   store: Store,
   auths: Readonly<Record<Scheme, Auth>>,
   { config, clock, log, probe }: ServerOptions,
-): SyncService {
-  return createSyncService({
-    log: createSqlLog(store.sql),
+): { readonly sync: SyncService; readonly draftSync: SyncService } {
+  const who = { store, auths, reach: config };
+  const common = {
     clock,
-    authorise: authoriseBy({ store, auths, reach: config }),
-    report: (what, error) => log.trouble(what, error),
+    report: (what: string, error: Error) => log.trouble(what, error),
     origins: config.publicUrl ? [config.publicUrl.origin] : [],
     ...(probe ? { probe } : {}),
-  });
+  };
+  return {
+    sync: createSyncService({ ...common, log: createSqlLog(store.sql, RIG_TABLES), authorise: authoriseRigs(who) }),
+    draftSync: createSyncService({
+      ...common,
+      door: 'sync-draft',
+      log: createSqlLog(store.sql, DRAFT_TABLES),
+      authorise: authoriseDrafts(who),
+    }),
+  };
 }
 
-function takeUpgrades(server: Server, sync: SyncService, pages: Pages | undefined): void {
+/** A person's rights are asked for again at every socket of theirs, those of a rig or a draft where its sockets are. */
+function revokeOn(sync: SyncService, draftSync: SyncService): Revoke {
+  return async (which) => {
+    if ('rig' in which) return sync.recheck(which);
+    if ('draft' in which) return draftSync.recheck({ rig: which.draft });
+    await Promise.all([sync.recheck(which), draftSync.recheck(which)]);
+  };
+}
+
+function takeUpgrades(server: Server, syncs: readonly SyncService[], pages: Pages | undefined): void {
   server.on('upgrade', (request, socket, head) => {
-    if (sync.handleUpgrade(request, socket, head)) return;
+    if (syncs.some((sync) => sync.handleUpgrade(request, socket, head))) return;
     if (pages) pages.upgrade(request, socket, head);
     else socket.destroy();
   });

@@ -12,3 +12,11 @@ export async function newRigIn(sql: Sql): Promise<string> {
   ]);
   return rig;
 }
+
+/** The same for an empty, open draft. */
+export async function newDraftIn(sql: Sql): Promise<string> {
+  const [crew, draft] = [randomId(), randomId()];
+  await sql.query('insert into crew (id, name) values ($1, $2)', [crew, 'Testers']);
+  await sql.query('insert into type_draft (id, crew_id, created_by) values ($1, $2, $3)', [draft, crew, 'somebody']);
+  return draft;
+}

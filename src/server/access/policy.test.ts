@@ -17,6 +17,9 @@ describe('the policy', () => {
       'venue.write',
       'list-mapping.read',
       'list-mapping.write',
+      'type.read',
+      'type.write',
+      'type.remove',
     ];
     for (const action of actions) {
       expect(may('lead', action)).toBe(true);
@@ -29,6 +32,8 @@ describe('the policy', () => {
     expect(may('reader', 'rig.create')).toBe(false);
     expect(may('reader', 'venue.write')).toBe(false);
     expect(may('reader', 'list-mapping.write')).toBe(false);
+    expect(may('reader', 'type.write')).toBe(false);
+    expect(may('reader', 'type.remove')).toBe(false);
     expect(may('reader', 'crew.leave')).toBe(true);
   });
 });

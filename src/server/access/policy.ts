@@ -1,6 +1,6 @@
 import type { Role } from '#wire/role.ts';
 
-/** The policy: which roles may do what in a crew and on its rigs. Whoever is not in the crew sees none of it. */
+/** The policy: which roles may do what in a crew, on its rigs and in its library. Whoever is not in the crew sees none of it. */
 const POLICY = {
   'crew.read': ['lead', 'editor', 'reader'],
   'crew.leave': ['lead', 'editor', 'reader'],
@@ -16,6 +16,9 @@ const POLICY = {
   'rig.remove': ['lead'],
   'list-mapping.read': ['lead', 'editor', 'reader'],
   'list-mapping.write': ['lead', 'editor'],
+  'type.read': ['lead', 'editor', 'reader'],
+  'type.write': ['lead', 'editor'],
+  'type.remove': ['lead', 'editor'],
 } as const satisfies Record<string, readonly Role[]>;
 
 export type Action = keyof typeof POLICY;

@@ -14,6 +14,12 @@ export interface RigStanding extends CrewStanding {
   readonly rigName: string;
 }
 
+/** A draft of a fixture type as a member of its crew stands to it. */
+export interface DraftStanding extends CrewStanding {
+  readonly draftId: string;
+  readonly state: 'open' | 'published' | 'dropped';
+}
+
 /**
  * What a person is in a crew. Undefined for a crew that is not theirs and for one that does not exist: one query answers both, so
  * that neither the words nor the time tell them apart.
@@ -35,6 +41,21 @@ export async function standingOnRig(store: Store, userId: string, rigId: string)
        from rig r join membership m on m.crew_id = r.crew_id join crew c on c.id = r.crew_id
       where m.user_id = $1 and r.id = $2 and r.removed_at is null`,
     [userId, rigId],
+  );
+  return row;
+}
+
+/** What a person is to a draft, through its crew. Undefined for a foreign and a missing draft alike. */
+export async function standingOnDraft(
+  store: Store,
+  userId: string,
+  draftId: string,
+): Promise<DraftStanding | undefined> {
+  const [row] = await store.sql.query<DraftStanding>(
+    `select c.id as "crewId", c.name as "crewName", m.role::text as role, d.id as "draftId", d.state::text as state
+       from type_draft d join membership m on m.crew_id = d.crew_id join crew c on c.id = d.crew_id
+      where m.user_id = $1 and d.id = $2`,
+    [userId, draftId],
   );
   return row;
 }

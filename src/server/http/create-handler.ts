@@ -57,7 +57,7 @@ async function answerTo(request: IncomingMessage, reach: Reach, options: Handler
   if (!URL.canParse(target)) return refusal(404, 'nothing-here', HTTP_SENTENCES.noSuchDoor);
   const url = new URL(target);
   const { pathname } = url;
-  if (/^\/sync(\/|$)/.test(pathname)) return refusal(426, 'socket-only', HTTP_SENTENCES.socketOnly);
+  if (/^\/sync(-draft)?(\/|$)/.test(pathname)) return refusal(426, 'socket-only', HTTP_SENTENCES.socketOnly);
   const match = matchRoute(options.routes, request.method ?? '', pathname);
   if (match.kind === 'nothing') return refusal(404, 'nothing-here', HTTP_SENTENCES.noSuchDoor);
   if (match.kind === 'wrong-method') {
@@ -106,7 +106,7 @@ function apiRequest(
 }
 
 function isOurs(path: string): boolean {
-  return /^\/(api|sync)(\/|$)/.test(path);
+  return /^\/(api|sync|sync-draft)(\/|$)/.test(path);
 }
 
 function pathOf(request: IncomingMessage): string {

@@ -17,6 +17,8 @@ import { wsPeer } from './ws-peer.ts';
 export interface SyncServiceOptions {
   readonly log: UpdateLog;
   readonly clock: Clock;
+  /** The first part of the path of its sockets, `sync` unless another is named: a service serves one kind of document, below `rig`. */
+  readonly door?: string;
   /**
    * Who this request is and what they may do on the rig, asked when they connect and again at every recheck. A foreign rig answers the
    * same as a missing one. Throws when the store cannot say; the socket is then told to come back.
@@ -36,7 +38,7 @@ export interface SyncServiceOptions {
 }
 
 export interface SyncService {
-  /** Takes the upgrade of `/sync/<rig>`; false when the path is another's business and nothing was done. */
+  /** Takes the upgrade of `/<door>/<rig>`; false when the path is another's business and nothing was done. */
   handleUpgrade(request: IncomingMessage, socket: Duplex, head: Buffer): boolean;
   /**
    * Reads a rig as committed, from memory or from the log. `use` must not write to the document nor keep it. Undefined when there is
@@ -61,9 +63,10 @@ interface Attended {
   readonly connection: Connection;
 }
 
-/** The sync service of one process: sockets on `/sync/<rig>`, edits into the log. */
+/** The sync service of one process and one kind of document: sockets on `/<door>/<rig>`, edits into the log. */
 export function createSyncService(options: SyncServiceOptions): SyncService {
   const { clock, authorise, report } = options;
+  const door = options.door ?? 'sync';
   const hub = new Hub({
     log: options.log,
     clock,
@@ -142,7 +145,7 @@ export function createSyncService(options: SyncServiceOptions): SyncService {
 
   return {
     handleUpgrade(request, socket, head) {
-      const rig = rigOfPath(request.url);
+      const rig = rigOfPath(door, request.url);
       if (rig === undefined) return false;
       if (draining) refuseUpgrade(socket, '503 Service Unavailable');
       else if (!originAllowed(request.headers, options.origins ?? [])) refuseUpgrade(socket, '403 Forbidden');
@@ -173,14 +176,14 @@ const REFUSALS = {
   'try-again': CLOSE.tryAgain,
 } as const;
 
-function rigOfPath(url: string | undefined): string | undefined {
-  const match = /^\/sync\/([^/?]{1,200})(?:\?.*)?$/.exec(url ?? '');
-  if (!match?.[1]) return undefined;
+function rigOfPath(door: string, url: string | undefined): string | undefined {
+  const [, first, id = '', ...more] = (url ?? '').replace(/\?.*$/s, '').split('/');
+  if (first !== door || more.length > 0 || id === '' || id.length > 200) return undefined;
   try {
-    return decodeURIComponent(match[1]);
+    return decodeURIComponent(id);
   } catch {
     // A percent sign that means nothing: no rig has such an id, and the answer is that of any rig that is not there.
-    return match[1];
+    return id;
   }
 }
 
