@@ -34,6 +34,15 @@ export const CAPS = {
   /** One HTTP request body of the API, and the milliseconds it has to arrive whole. Rigs and lists never come this way. */
   apiBody: 256 * KIB,
   apiBodyMs: 10_000,
+  /** A `.gdtf` file sent to a library, as large as one is ever read, and the milliseconds it has to arrive whole. */
+  typeFile: 128_000_000,
+  typeFileMs: 180_000,
+  /** Such files of one person, and of everybody, that are on their way or being read at once. */
+  typeFilesPerPerson: 2,
+  typeFilesAtOnce: 8,
+  /** Milliseconds of processor that reading one may take, and characters that the type in it may come to. */
+  typeReadMs: 30_000,
+  typeContent: 32 * MIB,
   /** Procedure calls in one request. */
   apiBatch: 20,
   /** Characters of the name of a person, crew, venue or rig. */
@@ -47,6 +56,11 @@ export const CAPS = {
   rigsPerCrew: 2000,
   venuesPerCrew: 500,
   listMappingsPerCrew: 500,
+  typesPerCrew: 10_000,
+  revisionsPerType: 1_000,
+  openDraftsPerCrew: 200,
+  /** Rigs that are looked through for uses of a type. */
+  rigsLookedThrough: 200,
   /** Characters of the key and of the remembered column mapping of a list. */
   listKeyLength: 500,
   listMappingLength: 20_000,

@@ -13,4 +13,14 @@ export type Refusal =
   | 'too-many-crews'
   | 'invitation-gone'
   | 'invitation-used'
-  | 'invitation-expired';
+  | 'invitation-expired'
+  | 'no-such-type'
+  | 'no-such-revision'
+  | 'no-such-draft'
+  | 'draft-closed'
+  | 'built-in-type'
+  | 'type-name-taken'
+  | 'type-unnamed'
+  | 'type-too-large'
+  | 'too-many-revisions'
+  | 'too-many-drafts';

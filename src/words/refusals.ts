@@ -18,4 +18,18 @@ export const REFUSAL_SENTENCES: Readonly<Record<Refusal, string>> = {
   'invitation-gone': 'This invitation does not exist any more. Ask for a new link.',
   'invitation-used': 'This invitation was used already; each link lets one person in. Ask for a new link.',
   'invitation-expired': 'This invitation has expired. Ask for a new link.',
+  'no-such-type':
+    'There is no such type in the library of this crew. Somebody may have removed it: look it up in the list.',
+  'no-such-revision': 'This type has no such revision. Look it up in the list of its revisions.',
+  'no-such-draft': 'There is no such draft among those of your crews. Look it up in the library of the crew.',
+  'draft-closed': 'This draft was published or dropped already. Reload the library, and start a new draft.',
+  'built-in-type': 'This type came with Rigledger and stays as it is. Start a draft from it to make one of your own.',
+  'type-name-taken':
+    'Another type of this library has that maker and model already. Write a revision of that one, or give this one another name.',
+  'type-unnamed': 'The type has no name. Give it one, or name the file after it, and try again.',
+  'type-too-large':
+    'The type in the file takes more time or room to read than any fixture type needs. Take modes that nobody uses out of it.',
+  'too-many-revisions':
+    'This type has as many revisions as a type can have. Make a new type of it, under another name.',
+  'too-many-drafts': 'This crew has as many open drafts as it can. Publish or drop one first.',
 };

@@ -1,7 +1,8 @@
 import { CrewRef } from '#wire/crews.ts';
+import { DraftRef } from '#wire/library.ts';
 import { RigRef } from '#wire/rigs.ts';
 import { type Action, may } from '../access/policy.ts';
-import { standingInCrew, standingOnRig } from '../access/standing.ts';
+import { standingInCrew, standingOnDraft, standingOnRig } from '../access/standing.ts';
 import { Refused } from './refused.ts';
 import { trpc } from './trpc.ts';
 
@@ -30,4 +31,13 @@ export const onRig = (action: Action) =>
     if (!rig) throw new Refused('no-such-rig');
     if (!may(rig.role, action)) throw new Refused('role-too-low');
     return next({ ctx: { rig } });
+  });
+
+/** A procedure on the draft `draftId`, for members of its crew whose role allows `action`. A foreign draft answers as a missing one. */
+export const onDraft = (action: Action) =>
+  signedIn.input(DraftRef).use(async ({ ctx, input, next }) => {
+    const draft = await standingOnDraft(ctx.store, ctx.user.id, input.draftId);
+    if (!draft) throw new Refused('no-such-draft');
+    if (!may(draft.role, action)) throw new Refused('role-too-low');
+    return next({ ctx: { draft } });
   });

@@ -20,6 +20,16 @@ const CODES: Readonly<Record<Refusal, TRPC_ERROR_CODE_KEY>> = {
   'invitation-gone': 'NOT_FOUND',
   'invitation-used': 'CONFLICT',
   'invitation-expired': 'CONFLICT',
+  'no-such-type': 'NOT_FOUND',
+  'no-such-revision': 'NOT_FOUND',
+  'no-such-draft': 'NOT_FOUND',
+  'draft-closed': 'CONFLICT',
+  'built-in-type': 'CONFLICT',
+  'type-name-taken': 'CONFLICT',
+  'type-unnamed': 'BAD_REQUEST',
+  'type-too-large': 'PAYLOAD_TOO_LARGE',
+  'too-many-revisions': 'CONFLICT',
+  'too-many-drafts': 'CONFLICT',
 };
 
 /** A refusal on its way out of a procedure. */

@@ -9,6 +9,12 @@ import { acceptInvitation } from './invitations/accept.ts';
 import { createInvitation } from './invitations/create.ts';
 import { lookAtInvitation } from './invitations/look.ts';
 import { revokeInvitation } from './invitations/revoke.ts';
+import { getDraft } from './library/draft.ts';
+import { dropDraft } from './library/drop-draft.ts';
+import { getType } from './library/get.ts';
+import { listTypes } from './library/list.ts';
+import { removeType } from './library/remove.ts';
+import { getRevision } from './library/revision.ts';
 import { recallMapping } from './list-mappings/recall.ts';
 import { rememberMapping } from './list-mappings/remember.ts';
 import { getMe } from './me/get.ts';
@@ -42,6 +48,14 @@ export const appRouter = trpc.router({
   },
   venues: { list: listVenues, create: createVenue, rename: renameVenue },
   rigs: { list: listRigs, create: createRig, get: getRig, rename: renameRig, remove: removeRig },
+  library: {
+    list: listTypes,
+    get: getType,
+    revision: getRevision,
+    remove: removeType,
+    draft: getDraft,
+    dropDraft,
+  },
   listMappings: { recall: recallMapping, remember: rememberMapping },
 });
 

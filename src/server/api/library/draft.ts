@@ -1,0 +1,16 @@
+import type { FixtureType } from '#engine/model/fixture-type.ts';
+import type { DraftDetails } from '#wire/library.ts';
+import { onDraft } from '../procedures.ts';
+import { Refused } from '../refused.ts';
+
+/** What a draft is and whose; what stands in it comes by its sync socket. */
+export const getDraft = onDraft('type.read').query(async ({ ctx, input }): Promise<DraftDetails> => {
+  const { crewId, crewName, role } = ctx.draft;
+  const found = await ctx.store.prisma.typeDraft.findUnique({ where: { id: input.draftId } });
+  if (!found) throw new Refused('no-such-draft');
+  const { id, typeId, base, baseContent, state, createdAt } = found;
+  const by = await ctx.store.prisma.user.findUnique({ where: { id: found.createdBy }, select: { name: true } });
+  const baseType: FixtureType | null = baseContent === null ? null : JSON.parse(baseContent);
+  const about = { id, typeId, base, by: by?.name ?? '', at: createdAt.toISOString() };
+  return { ...about, crewId, crewName, role, state, baseType };
+});

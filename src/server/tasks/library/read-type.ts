@@ -1,0 +1,78 @@
+import type { FixtureType } from '#engine/model/fixture-type.ts';
+import type { OpenDraftSummary, TypeDetails, TypeRevision, TypeRevisionSummary } from '#wire/library.ts';
+import type { Store } from '../../db/store.ts';
+import { type BuiltInType, findBuiltIn, isBuiltIn } from './built-in-types.ts';
+import { typeSummaries } from './type-summaries.ts';
+
+/** A type of a crew's library as somebody of that crew names it. */
+export interface TypeOfCrew {
+  readonly crewId: string;
+  readonly typeId: string;
+}
+
+/** A type with its newest revision whole and what was before it. Undefined when the library has none of that id. */
+export async function readType(store: Store, { crewId, typeId }: TypeOfCrew): Promise<TypeDetails | undefined> {
+  if (isBuiltIn(typeId)) return builtInDetails(await findBuiltIn(typeId));
+  const [summary] = await typeSummaries(store, { crewId, typeId });
+  const newest = summary && (await readRevision(store, { crewId, typeId, number: summary.revision }));
+  if (!newest) return undefined;
+  return { summary, newest, revisions: await listRevisions(store, typeId), drafts: await openDrafts(store, typeId) };
+}
+
+/** One revision whole. Undefined when the library has no such type, or the type no such revision. */
+export async function readRevision(
+  store: Store,
+  { crewId, typeId, number }: TypeOfCrew & { readonly number: number },
+): Promise<TypeRevision | undefined> {
+  if (isBuiltIn(typeId)) return number === 0 ? builtInDetails(await findBuiltIn(typeId))?.newest : undefined;
+  const [row] = await store.sql.query<RevisionRow & Pick<TypeRevision, 'report'> & { readonly content: string }>(
+    `select ${SUMMARY}, r.report, r.content
+       from fixture_type t join type_revision r on r.type_id = t.id left join "user" u on u.id = r.by
+      where t.crew_id = $1 and t.id = $2 and t.removed_at is null and r.number = $3`,
+    [crewId, typeId, number],
+  );
+  if (!row) return undefined;
+  const { content, report, ...summary } = row;
+  const type: FixtureType = JSON.parse(content);
+  return { ...spelled(summary), report, type };
+}
+
+type RevisionRow = Omit<TypeRevisionSummary, 'at'> & { readonly at: Date };
+
+const SUMMARY = `r.number, r.hash, r.at, coalesce(u.name, '') as by, r.note, r.origin::text as origin`;
+
+const spelled = (row: RevisionRow): TypeRevisionSummary => ({ ...row, at: row.at.toISOString() });
+
+async function listRevisions(store: Store, typeId: string): Promise<readonly TypeRevisionSummary[]> {
+  const rows = await store.sql.query<RevisionRow>(
+    `select ${SUMMARY} from type_revision r left join "user" u on u.id = r.by
+      where r.type_id = $1 order by r.number desc`,
+    [typeId],
+  );
+  return rows.map(spelled);
+}
+
+/** The open drafts of a type, the last begun first. */
+async function openDrafts(store: Store, typeId: string): Promise<readonly OpenDraftSummary[]> {
+  const rows = await store.sql.query<Omit<OpenDraftSummary, 'at'> & { readonly at: Date }>(
+    `select d.id, d.type_id as "typeId", d.base, coalesce(u.name, '') as by, d.created_at as at
+       from type_draft d left join "user" u on u.id = d.created_by
+      where d.type_id = $1 and d.state = 'open' order by d.created_at desc, d.id`,
+    [typeId],
+  );
+  return rows.map((row) => ({ ...row, at: row.at.toISOString() }));
+}
+
+function builtInDetails(found: BuiltInType | undefined): TypeDetails | undefined {
+  if (!found) return undefined;
+  const { summary, type } = found;
+  const revision: TypeRevisionSummary = {
+    number: summary.revision,
+    hash: summary.hash,
+    at: summary.changedAt,
+    by: '',
+    note: '',
+    origin: 'built-in',
+  };
+  return { summary, newest: { ...revision, type, report: null }, revisions: [revision], drafts: [] };
+}
