@@ -3,6 +3,7 @@ import { unreachable } from '#base/unreachable.ts';
 import type { Field } from '#engine/model/field.ts';
 import type { Finding, Rule, Severity, SlotRun } from '#engine/model/finding.ts';
 import type { Fixture } from '#engine/model/fixture.ts';
+import type { SignedHazard } from '#engine/model/fixture-type.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import { compareNatural } from '#engine/model/natural-order.ts';
 import type { Rig } from '#engine/model/rig.ts';
@@ -33,6 +34,11 @@ export const RULE_TITLES: Readonly<Record<Rule, string>> = {
   unreadable: 'Cannot be read',
   'acting-as-one': 'Acting as one',
   'channel-shared': 'Channel shared',
+  'no-slots': 'Mode without slots',
+  'firmware-mode': 'Firmware lacks the mode',
+  'hazard-unsigned': 'Nobody answers for it',
+  'firmware-wanted': 'Other firmware wanted',
+  'library-differs': 'Other revision in the library',
 };
 
 /** What each field is called in a sentence. */
@@ -51,6 +57,7 @@ export const FIELD_WORDS: Readonly<Record<Field, string>> = {
   circuit: 'circuit',
   notes: 'notes',
   order: 'place in the sheet',
+  firmware: 'firmware',
 };
 
 /** The most units a sentence names before it counts the rest. */
@@ -114,12 +121,19 @@ export function findingSentence(finding: Finding, rig: Rig): string {
       return `Channel ${finding.channel} is on ${names}, at different addresses`;
     case 'same-place':
       return `${finding.position} · ${finding.unit} is the place of ${counted(finding.fixtures.length, 'unit')}${channelsOf(finding.fixtures, rig)}`;
+    case 'hazard-unsigned':
+      return `Nobody answers for the ${SIGNED_HAZARD_NAMES[finding.hazard]} of ${listed(finding.types)}: ${names}. Name the person responsible`;
+    case 'library-differs':
+      return `${differsSentence(finding)}: ${names}`;
+    case 'no-slots':
+    case 'firmware-mode':
+    case 'firmware-wanted':
     case 'past-the-end':
     case 'unknown-type':
     case 'unknown-mode':
     case 'unpatched':
     case 'unreadable':
-      return `${names}: ${lowerFirst(ownSentence(finding))}`;
+      return `${names}: ${lowerFirst(ownSentence(finding, firmwareOf(finding, rig)))}`;
     default:
       return unreachable(finding);
   }
@@ -144,12 +158,19 @@ export function findingSentenceFor(finding: Finding, fixture: FixtureId, rig: Ri
       return `Channel ${finding.channel} is also on ${others}, at another address`;
     case 'same-place':
       return `Same position and unit as ${counted(finding.fixtures.length - 1, 'other row')}`;
+    case 'hazard-unsigned':
+      return `Nobody answers for its ${SIGNED_HAZARD_NAMES[finding.hazard]}: name the person responsible`;
+    case 'library-differs':
+      return differsSentence(finding);
+    case 'no-slots':
+    case 'firmware-mode':
+    case 'firmware-wanted':
     case 'past-the-end':
     case 'unknown-type':
     case 'unknown-mode':
     case 'unpatched':
     case 'unreadable':
-      return ownSentence(finding);
+      return ownSentence(finding, getRow(rig.fixtures, fixture)?.firmware ?? '');
     default:
       return unreachable(finding);
   }
@@ -157,11 +178,21 @@ export function findingSentenceFor(finding: Finding, fixture: FixtureId, rig: Ri
 
 type OwnFinding = Extract<
   Finding,
-  { rule: 'past-the-end' | 'unknown-type' | 'unknown-mode' | 'unpatched' | 'unreadable' }
+  {
+    rule:
+      | 'past-the-end'
+      | 'unknown-type'
+      | 'unknown-mode'
+      | 'unpatched'
+      | 'unreadable'
+      | 'no-slots'
+      | 'firmware-mode'
+      | 'firmware-wanted';
+  }
 >;
 
-/** What concerns one unit alone, without its name. */
-function ownSentence(finding: OwnFinding): string {
+/** What concerns one unit alone, without its name. `firmware`: that it was found with. */
+function ownSentence(finding: OwnFinding, firmware: string): string {
   switch (finding.rule) {
     case 'past-the-end':
       return `Runs ${counted(finding.over, 'slot')} past slot 512 of universe ${finding.run.universe}`;
@@ -175,6 +206,12 @@ function ownSentence(finding: OwnFinding): string {
       return finding.part === null ? 'No address yet' : `No address for break ${finding.part}`;
     case 'unreadable':
       return `Cannot read ${quoted(finding.cell.value)} as ${FIELD_WORDS[finding.cell.field]}`;
+    case 'no-slots':
+      return `Mode ${quoted(finding.mode)} of ${quoted(finding.type)} takes no slot: check it with the manual`;
+    case 'firmware-mode':
+      return `Firmware ${finding.found} does not have mode ${quoted(finding.mode)}, which needs ${finding.needs.join(' or ')}`;
+    case 'firmware-wanted':
+      return `Firmware ${firmware === '' ? 'differs' : `is ${firmware}`}; wanted is ${finding.wanted}`;
     default:
       return unreachable(finding);
   }
@@ -183,6 +220,26 @@ function ownSentence(finding: OwnFinding): string {
 function channelsOf(ids: readonly FixtureId[], rig: Rig): string {
   const channels = ids.slice(0, NAMED).flatMap((id) => getRow(rig.fixtures, id)?.channel ?? []);
   return channels.length === 0 ? '' : ` (channels ${channels.sort((a, b) => a - b).join(', ')})`;
+}
+
+/** What each hazard that has to be answered for is called. */
+export const SIGNED_HAZARD_NAMES: Readonly<Record<SignedHazard, string>> = {
+  laser: 'laser light',
+  strobe: 'flashing light',
+  ultraviolet: 'ultraviolet light',
+  fog: 'fog or haze',
+};
+
+const listed = (names: readonly string[]) =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
+const differsSentence = ({ type, here, newest }: Extract<Finding, { rule: 'library-differs' }>) =>
+  `${quoted(type)} is here as revision ${here}; the library has revision ${newest}`;
+
+/** The firmware that all units of a finding share; empty when they differ. */
+function firmwareOf(finding: Finding, rig: Rig): string {
+  const all = new Set(finding.fixtures.map((id) => getRow(rig.fixtures, id)?.firmware ?? ''));
+  return all.size === 1 ? ([...all][0] ?? '') : '';
 }
 
 const lowerFirst = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);

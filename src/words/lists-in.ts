@@ -109,6 +109,7 @@ export const MEANING_WORDS: Readonly<Record<Meaning, string>> = {
   colour: 'colour',
   circuit: 'circuit',
   notes: 'notes',
+  firmware: 'firmware',
   universe: 'universe',
   slot: 'slot',
   universe2: 'universe, break 2',

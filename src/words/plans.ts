@@ -29,6 +29,9 @@ export const PLAN_NAMES: Readonly<Record<PlanName, string>> = {
   'set-position': 'Change a position',
   'set-universe': 'Label a universe',
   'set-note': 'Write a note',
+  'take-type': 'Take a type from the library',
+  'set-wanted': 'Say which firmware is wanted',
+  'sign-hazard': 'Name who answers for a hazard',
   'put-back': 'Put a value back',
 };
 

@@ -21,6 +21,7 @@ export const COLUMN_WORDS: Readonly<
   colour: { head: 'Colour', name: 'Colour' },
   circuit: { head: 'Circuit', name: 'Circuit' },
   notes: { head: 'Notes', name: 'Notes' },
+  firmware: { head: 'Firmware', name: 'Firmware' },
 };
 
 const count = (n: number, one: string, many = `${one}s`): string => `${n.toLocaleString('en')} ${n === 1 ? one : many}`;

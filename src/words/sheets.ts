@@ -1,5 +1,9 @@
+import type { Finding } from '#engine/model/finding.ts';
+import type { Rig } from '#engine/model/rig.ts';
 import { PATCH_HEADINGS } from '#engine/sheet/patch-format.ts';
-import type { SheetColumn, SheetKind } from '#engine/sheet/sheet.ts';
+import type { SheetColumn, SheetKind, Standing } from '#engine/sheet/sheet.ts';
+import { findingSentence } from './findings.ts';
+import { CAUTION_FOOT, hazardCautions } from './fixture-types.ts';
 import { PRODUCT } from './screens.ts';
 
 /** What each sheet is called. */
@@ -40,6 +44,14 @@ export function sheetHead(kind: SheetKind, rigName: string, madeAt: number): rea
   const time = new Date(madeAt).toISOString().slice(0, 16).replace('T', ' ');
   return [SHEET_TITLES[kind], `Rig: ${rigName}`, `Made ${time} UTC with ${PRODUCT}`];
 }
+
+/** What stands on a sheet of a rig beside its rows, in words. */
+export const standingOf = (rig: Rig, findings: readonly Finding[]): Standing => ({
+  findings,
+  say: (finding) => findingSentence(finding, rig),
+  cautions: hazardCautions,
+  cautionFoot: CAUTION_FOOT,
+});
 
 export const NOTHING_STANDS = 'No findings stand.';
 

@@ -7,8 +7,7 @@ import type { Sheet, SheetCell } from '#engine/sheet/sheet.ts';
 import { unguardText } from '#exchange/csv/formula-guard.ts';
 import { encodeChunks } from '#exchange/csv/write-csv.ts';
 import { writeSheet } from '#exchange/csv/write-sheet.ts';
-import { findingSentence } from '#words/findings.ts';
-import { NOTHING_STANDS, sheetHead, sheetHeading } from '#words/sheets.ts';
+import { NOTHING_STANDS, sheetHead, sheetHeading, standingOf } from '#words/sheets.ts';
 import type { Outcome } from './frame/bench.ts';
 import { largeRig } from './frame/large-rig.ts';
 import { measure, percentile, spellTime } from './frame/measure.ts';
@@ -24,7 +23,7 @@ export const bar = '<=1.0x csv-stringify on ready-made rows, first row <=50 ms, 
 export function run({ smoke }: { readonly smoke: boolean }): Outcome {
   const rig = largeRig({ fixtures: smoke ? 500 : 50_000, perUniverse: 25, clashing: 0.001, seed: 7 });
   const findings = checkRig(rig);
-  const make = () => makeSheet('patch', rig, { findings, say: (finding) => findingSentence(finding, rig) });
+  const make = () => makeSheet('patch', rig, standingOf(rig, findings));
   const ready = make();
   const repeats = { warmUp: smoke ? 1 : 3, repeats: smoke ? 1 : 9 };
   const rows: Rows = [...ready.rows];

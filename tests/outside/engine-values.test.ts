@@ -26,7 +26,7 @@ describe('addresses against the GDTF and MVR texts (DIN SPEC 15800, 15801)', () 
   it.each(rows('fit'))('[OC2] value %s: what fits from an address on', (_n, { input, expected }) => {
     const [, address, footprint] = /address (\d+), footprint (\d+)/.exec(input) ?? [];
     const fixture = readFixture(fixtureId('f1'), { address: Number(address) });
-    const mode = { id: modeId('T', 'M'), type: 'T', mode: 'M', footprints: [Number(footprint)] };
+    const mode = { id: modeId('T', 'M'), type: 'T', mode: 'M', footprints: [Number(footprint)], pin: null };
     const [claim] = claimsOf(fixture, mode);
     const said = claim?.over === 0 ? `fits (ends ${claim.last})` : `overflow by ${claim?.over}`;
     expect(said).toBe(expected);

@@ -17,7 +17,7 @@ import { writeSheet } from '#exchange/csv/write-sheet.ts';
 import { hostileRig } from '#tests/support/hostile-rig.ts';
 import { importBytes } from '#tests/support/import-bytes.ts';
 import { findingSentence } from '#words/findings.ts';
-import { NOTHING_STANDS, sheetHead, sheetHeading } from '#words/sheets.ts';
+import { NOTHING_STANDS, sheetHead, sheetHeading, standingOf } from '#words/sheets.ts';
 
 describe('sheets out and in again', () => {
   it('gives the same rig: export, then import into an empty one', () => {
@@ -96,7 +96,7 @@ describe('sheets out and in again', () => {
 });
 
 function sheetOf(kind: SheetKind, rig: Rig) {
-  return makeSheet(kind, rig, { findings: checkRig(rig), say: (finding) => findingSentence(finding, rig) });
+  return makeSheet(kind, rig, standingOf(rig, checkRig(rig)));
 }
 
 function bytesOf(kind: SheetKind, rig: Rig, mark: 'no-mark' | 'byte-order-mark'): Uint8Array {

@@ -4,8 +4,11 @@ import { absolute, type Universe } from '#engine/model/address.ts';
 import type { Edit, Plan } from '#engine/model/edit.ts';
 import { type CellValue, FIELDS, type Field } from '#engine/model/field.ts';
 import type { Cells } from '#engine/model/fixture.ts';
+import { SIGNED_HAZARDS } from '#engine/model/fixture-type.ts';
 import { type FixtureId, fixtureId, noteId } from '#engine/model/ids.ts';
 import type { Rig } from '#engine/model/rig.ts';
+import { GENERIC_TYPES } from '#engine/type/generic-types.ts';
+import { type Pin, pinMode } from '#engine/type/pin.ts';
 
 const TEXTS = ['', 'Bridge 1', 'bridge  1', 'Spot', 'SPOT', '4A', 'half 😀', 'x/y', '"[1]"', '\u0000', 'é', 'é'];
 const NUMBERS = [0, 1, 7, 512, 613, 999_999, 1_000_000, -3, 2.5, 1e21, absolute(63999, 512)];
@@ -23,10 +26,18 @@ function randomCells(rng: Rng): Cells {
   return cells;
 }
 
+/** A pin of one of the built-in types, of some revision. */
+function randomPin(rng: Rng): Pin {
+  const type = rng.pick(GENERIC_TYPES);
+  const number = rng.int(4);
+  const { name } = rng.pick(type.modes);
+  return pinMode({ typeId: `t${rng.int(3)}`, number, hash: `hash ${number}`, type }, name);
+}
+
 /** One edit on a rig whose fixtures are named from a pool, so that edits meet: rows there, rows gone, rows never there. */
 function randomEdit(rng: Rng, fixtures: readonly FixtureId[]): Edit {
   const fixture = rng.pick(fixtures);
-  switch (rng.int(14)) {
+  switch (rng.int(16)) {
     case 0:
     case 1:
       return { kind: 'add-fixture', fixture, cells: randomCells(rng) };
@@ -38,6 +49,7 @@ function randomEdit(rng: Rng, fixtures: readonly FixtureId[]): Edit {
         type: rng.pick(['Spot', 'SPOT', 'Wash']),
         mode: rng.pick(['', 'A']),
         footprints: [1 + rng.int(512), 0],
+        pin: rng.int(2) === 0 ? null : randomPin(rng),
       };
     case 4:
       return { kind: 'remove-mode', type: rng.pick(['Spot', 'wash']), mode: rng.pick(['', 'a']) };
@@ -51,6 +63,16 @@ function randomEdit(rng: Rng, fixtures: readonly FixtureId[]): Edit {
       return { kind: 'set-note', note: noteId(`n${rng.int(3)}`), text: rng.pick(TEXTS), order: rng.int(4) };
     case 9:
       return { kind: 'remove-note', note: noteId(`n${rng.int(3)}`) };
+    case 10:
+      return { kind: 'set-wanted', type: rng.pick(['Spot', 'SPOT', 'Wash']), version: rng.pick(['', '1.2', '1.4+']) };
+    case 11:
+      return {
+        kind: 'set-signature',
+        hazard: rng.pick(SIGNED_HAZARDS),
+        person: rng.pick(['', 'Ona Reeve']),
+        on: '2026-11-25',
+        types: rng.pick([[], ['Spot'], ['Spot', 'Wash']]),
+      };
     default:
       return { kind: 'set-cell', fixture, field: rng.pick(FIELDS), value: randomValue(rng) };
   }
@@ -71,5 +93,7 @@ export function listRig(rig: Rig) {
     positions: [...rowsOf(rig.positions)],
     universes: [...rowsOf(rig.universes)],
     notes: [...rowsOf(rig.notes)],
+    wanted: [...rowsOf(rig.wanted)],
+    signatures: [...rowsOf(rig.signatures)],
   };
 }

@@ -1,11 +1,15 @@
 import { type Rng, seededRng } from '#base/rng.ts';
 import { rowsOf } from '#base/table.ts';
+import type { NewestRevisions } from '#engine/check/type-findings.ts';
 import { applyEdits } from '#engine/model/apply-edits.ts';
 import type { Edit } from '#engine/model/edit.ts';
 import { ADDRESS_FIELDS, type CellValue, FIELDS, type Field } from '#engine/model/field.ts';
 import type { Cells } from '#engine/model/fixture.ts';
+import { SIGNED_HAZARDS } from '#engine/model/fixture-type.ts';
 import { fixtureId } from '#engine/model/ids.ts';
 import { EMPTY_RIG, type Rig } from '#engine/model/rig.ts';
+import { GENERIC_TYPES } from '#engine/type/generic-types.ts';
+import { type Pin, pinMode } from '#engine/type/pin.ts';
 
 const TYPES = ['Spot', 'spot', 'Wash ', 'Bar', 'Ghost', ''];
 const MODES = ['1', '16', '27', 'two', 'Two', 'four', 'wide', ''];
@@ -36,9 +40,12 @@ export function randomEdit(rng: Rng, shape: RandomRigShape): Edit {
   if (dice < 6) return { kind: 'add-fixture', fixture, cells: randomCells(rng, shape) };
   if (dice < 9) return { kind: 'remove-fixture', fixture };
   if (dice < 12) {
-    return { kind: 'set-mode', type: rng.pick(TYPES), mode: rng.pick(MODES), footprints: rng.pick(FOOTPRINTS) };
+    const [type, mode] = [rng.pick(TYPES), rng.pick(MODES)];
+    return { kind: 'set-mode', type, mode, footprints: rng.pick(FOOTPRINTS), pin: randomPin(rng) };
   }
   if (dice < 14) return { kind: 'remove-mode', type: rng.pick(TYPES), mode: rng.pick(MODES) };
+  if (dice < 16) return { kind: 'set-wanted', type: rng.pick(TYPES), version: rng.pick(['', '1.2', '2.x']) };
+  if (dice < 18) return { kind: 'set-signature', ...randomSignature(rng) };
   const field = rng.pick(FIELDS);
   return { kind: 'set-cell', fixture, field, value: randomValue(rng, field, shape) };
 }
@@ -55,6 +62,7 @@ function randomValue(rng: Rng, field: Field, shape: RandomRigShape): CellValue {
   if (field === 'type') return rng.pick(TYPES);
   if (field === 'mode') return rng.pick(MODES);
   if (field === 'order') return rng.int(50);
+  if (field === 'firmware') return rng.pick([null, '1.2', 'v1.2.0', '2.1', 'red']);
   const part = (ADDRESS_FIELDS as readonly Field[]).indexOf(field);
   if (part < 0) return rng.pick(['front', 'back', null]);
   if (rng.int(part === 0 ? 8 : 2) === 0) return null;
@@ -62,12 +70,45 @@ function randomValue(rng: Rng, field: Field, shape: RandomRigShape): CellValue {
   return rng.int(shape.universes) * 512 + slot;
 }
 
+/** Now and then the copy of a library mode: with hazards, with a firmware it needs, or with no slot at all. */
+function randomPin(rng: Rng): Pin | null {
+  if (rng.int(2) === 0) return null;
+  const base = rng.pick(GENERIC_TYPES);
+  const number = rng.int(3);
+  const pin = pinMode(
+    { typeId: `t${rng.int(3)}`, number, hash: `hash ${number}`, type: base },
+    rng.pick(base.modes).name,
+  );
+  const modes = pin.type.modes.map((mode) => ({
+    ...mode,
+    channels: rng.int(3) === 0 ? [] : mode.channels,
+    firmware: rng.pick([[], ['1.2'], ['2.0+', 'blue']]),
+  }));
+  return { ...pin, type: { ...pin.type, modes, hazards: { ...pin.type.hazards, laser: rng.pick([null, '1', '4']) } } };
+}
+
+/** What the library of the types of `randomRig` may have as its newest. */
+export const RANDOM_LIBRARY: NewestRevisions = new Map([
+  ['t0', { number: 2, hash: 'hash 2' }],
+  ['t1', { number: 7, hash: 'hash 7' }],
+]);
+
+const randomSignature = (rng: Rng) => ({
+  hazard: rng.pick(SIGNED_HAZARDS),
+  person: rng.pick(['', 'Ona Reeve']),
+  on: '2026-11-25',
+  types: rng.pick([[], ['Spot'], ['wash', 'Bar']]),
+});
+
 /** A rig of random rows with every kind of trouble in it. */
 export function randomRig(seed: number, shape: RandomRigShape): Rig {
   const rng = seededRng(seed);
   const modes: Edit[] = TYPES.slice(0, 4).flatMap((type) =>
-    MODES.slice(0, 7).map((mode): Edit => ({ kind: 'set-mode', type, mode, footprints: rng.pick(FOOTPRINTS) })),
+    MODES.slice(0, 7).map(
+      (mode): Edit => ({ kind: 'set-mode', type, mode, footprints: rng.pick(FOOTPRINTS), pin: randomPin(rng) }),
+    ),
   );
+  const wanted: Edit = { kind: 'set-wanted', type: rng.pick(TYPES.slice(0, 4)), version: '2.x' };
   const rows: Extract<Edit, { kind: 'add-fixture' }>[] = [];
   for (let at = 0; at < shape.fixtures; at++) {
     // Every fourth row is like an earlier one, so that some act as one and some share a channel.
@@ -75,7 +116,7 @@ export function randomRig(seed: number, shape: RandomRigShape): Rig {
     const cells = like ?? randomCells(rng, shape);
     rows.push({ kind: 'add-fixture', fixture: fixtureId(`f${at}`), cells });
   }
-  return applyEdits(EMPTY_RIG, [...modes, ...rows]);
+  return applyEdits(EMPTY_RIG, [...modes, wanted, ...rows]);
 }
 
 /** The ids of a rig's fixtures, sorted. */

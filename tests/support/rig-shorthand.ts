@@ -35,7 +35,7 @@ export function rigOf(text: string): Rig {
 }
 
 function withMode(rig: Rig, type: string, mode: string, footprints: readonly number[]): Rig {
-  return { ...rig, modes: setRow(rig.modes, { id: modeId(type, mode), type, mode, footprints }) };
+  return { ...rig, modes: setRow(rig.modes, { id: modeId(type, mode), type, mode, footprints, pin: null }) };
 }
 
 interface Words {

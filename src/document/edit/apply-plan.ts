@@ -3,7 +3,7 @@ import { ok, type Result, refuse } from '#base/result.ts';
 import { applyEdits } from '#engine/model/apply-edits.ts';
 import type { Plan, PlanName } from '#engine/model/edit.ts';
 import { readingOf } from '../read/rig-reader.ts';
-import { formatOf, mapsOf } from '../schema/rig-doc.ts';
+import { formatOf, mapsOf, raiseFormat } from '../schema/rig-doc.ts';
 import { EDIT_LIMIT, planSchema } from './edit-schema.ts';
 import { writeDifference } from './write-difference.ts';
 
@@ -33,6 +33,8 @@ export function applyPlan(doc: Y.Doc, plan: Plan, origin: unknown): Result<void,
   if (format !== 'current') return refuse({ code: format === 'newer' ? 'newer-format' : 'not-a-rig' });
   const refusal = refusalOf(plan);
   if (refusal !== undefined) return refuse(refusal);
+  // A transaction of its own: taking the plan back must not take this back.
+  raiseFormat(doc, origin);
   const reading = readingOf(doc);
   const after = applyEdits(reading.rig(), plan.edits);
   doc.transact((transaction) => {

@@ -2,8 +2,10 @@ import { z } from 'zod';
 import { LAST_UNIVERSE, type Universe } from '#engine/model/address.ts';
 import { CELL_LIMIT, type CellValue, FIELDS, type Field } from '#engine/model/field.ts';
 import type { Cells } from '#engine/model/fixture.ts';
+import { SIGNED_HAZARDS, type SignedHazard } from '#engine/model/fixture-type.ts';
 import { type FixtureId, foldName, isId, type NoteId } from '#engine/model/ids.ts';
 import { footprintsSchema } from '../schema/stored.ts';
+import { PIN_LIMIT, pinSchema, storePin } from '../schema/stored-pin.ts';
 
 /** Edits in one plan, at most. */
 export const EDIT_LIMIT = 50_000;
@@ -33,19 +35,36 @@ const universe = z
   .max(LAST_UNIVERSE)
   .transform((value) => value as Universe);
 const field = z.enum(FIELDS) satisfies z.ZodType<Field>;
+const pin = pinSchema
+  .refine((value) => isWhole(storePin(value)), 'half a character')
+  .refine((value) => storePin(value).length <= PIN_LIMIT, 'too long');
 const cells = z.partialRecord(field, cellValue).transform((value): Cells => value);
 
 const editSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('add-fixture'), fixture, cells }),
   z.strictObject({ kind: z.literal('remove-fixture'), fixture }),
   z.strictObject({ kind: z.literal('set-cell'), fixture, field, value: cellValue }),
-  z.strictObject({ kind: z.literal('set-mode'), type: name, mode: text, footprints: footprintsSchema }),
+  z.strictObject({
+    kind: z.literal('set-mode'),
+    type: name,
+    mode: text,
+    footprints: footprintsSchema,
+    pin: pin.nullable().optional(),
+  }),
   z.strictObject({ kind: z.literal('remove-mode'), type: text, mode: text }),
   z.strictObject({ kind: z.literal('set-position'), name, order: z.number() }),
   z.strictObject({ kind: z.literal('remove-position'), name: text }),
   z.strictObject({ kind: z.literal('set-universe'), universe, label: text }),
   z.strictObject({ kind: z.literal('set-note'), note, text, order: z.number() }),
   z.strictObject({ kind: z.literal('remove-note'), note }),
+  z.strictObject({ kind: z.literal('set-wanted'), type: name, version: text }),
+  z.strictObject({
+    kind: z.literal('set-signature'),
+    hazard: z.enum(SIGNED_HAZARDS) satisfies z.ZodType<SignedHazard>,
+    person: text,
+    on: text,
+    types: z.array(text).max(10_000),
+  }),
 ]);
 
 export const planSchema = z.strictObject({
@@ -68,6 +87,9 @@ export const planSchema = z.strictObject({
     'set-position',
     'set-universe',
     'set-note',
+    'take-type',
+    'set-wanted',
+    'sign-hazard',
     'put-back',
   ]),
   edits: z.array(editSchema).max(EDIT_LIMIT),

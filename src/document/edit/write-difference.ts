@@ -3,7 +3,7 @@ import { getRow, type Table } from '#base/table.ts';
 import type { Edit } from '#engine/model/edit.ts';
 import { FIELDS } from '#engine/model/field.ts';
 import type { Fixture } from '#engine/model/fixture.ts';
-import { type FixtureId, modeId, positionId } from '#engine/model/ids.ts';
+import { type FixtureId, foldName, modeId, positionId } from '#engine/model/ids.ts';
 import { cellOf, cellsOf } from '#engine/model/read-fixture.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import type { Reading } from '../read/rig-reader.ts';
@@ -12,7 +12,7 @@ import { BLOCK_ROWS, packBlock } from '../schema/block.ts';
 import { cellKey } from '../schema/cell-key.ts';
 import { goneKey } from '../schema/gone-key.ts';
 import type { RigMaps } from '../schema/rig-doc.ts';
-import { storeMode, storeNote, storePosition, storeUniverse } from '../schema/stored.ts';
+import { storeMode, storeNote, storePosition, storeSignature, storeUniverse, storeWanted } from '../schema/stored.ts';
 import { seenCells } from './seen-cells.ts';
 
 /** Writes into a document what `after` says and its reading does not, of all that `edits` name. Within one transaction. */
@@ -24,6 +24,8 @@ export function writeDifference(doc: Y.Doc, maps: RigMaps, reading: Reading, aft
   writeRows(maps.positions, before.positions, after.positions, named.positions, storePosition);
   writeRows(maps.universes, before.universes, after.universes, named.universes, storeUniverse);
   writeRows(maps.notes, before.notes, after.notes, named.notes, storeNote);
+  writeRows(maps.wanted, before.wanted, after.wanted, named.wanted, storeWanted);
+  writeRows(maps.signatures, before.signatures, after.signatures, named.signatures, storeSignature);
 }
 
 function namedFixtures(edits: readonly Edit[]): ReadonlySet<FixtureId> {
@@ -38,6 +40,8 @@ function namedRows(edits: readonly Edit[]) {
     positions: new Set<string>(),
     universes: new Set<string>(),
     notes: new Set<string>(),
+    wanted: new Set<string>(),
+    signatures: new Set<string>(),
   };
   for (const edit of edits) {
     if (edit.kind === 'set-mode' || edit.kind === 'remove-mode') named.modes.add(modeId(edit.type, edit.mode));
@@ -45,6 +49,8 @@ function namedRows(edits: readonly Edit[]) {
       named.positions.add(positionId(edit.name));
     else if (edit.kind === 'set-universe') named.universes.add(String(edit.universe));
     else if (edit.kind === 'set-note' || edit.kind === 'remove-note') named.notes.add(edit.note);
+    else if (edit.kind === 'set-wanted') named.wanted.add(foldName(edit.type));
+    else if (edit.kind === 'set-signature') named.signatures.add(edit.hazard);
   }
   return named;
 }

@@ -7,7 +7,7 @@ import type { Rig } from '#engine/model/rig.ts';
 import { isCellValue } from '../schema/block.ts';
 import { parseCellKey } from '../schema/cell-key.ts';
 import { mapsOf, type RigMaps } from '../schema/rig-doc.ts';
-import { readMode, readNote, readPosition, readUniverse } from '../schema/stored.ts';
+import { readMode, readNote, readPosition, readSignature, readUniverse, readWanted } from '../schema/stored.ts';
 import { createRowSource, type ParsedBlocks, type RowSource, sameRow } from './row-source.ts';
 
 /** A document read once as a whole, and kept up by what each transaction changed. */
@@ -27,6 +27,8 @@ export function createRigIndex(doc: Y.Doc): RigIndex {
     positions: readTable(maps.positions, readPosition),
     universes: readTable(maps.universes, readUniverse),
     notes: readTable(maps.notes, readNote),
+    wanted: readTable(maps.wanted, readWanted),
+    signatures: readTable(maps.signatures, readSignature),
   });
   return {
     rows,
@@ -39,6 +41,8 @@ export function createRigIndex(doc: Y.Doc): RigIndex {
         positions: rereadTable(rig.positions, maps.positions, changed, readPosition),
         universes: rereadTable(rig.universes, maps.universes, changed, readUniverse),
         notes: rereadTable(rig.notes, maps.notes, changed, readNote),
+        wanted: rereadTable(rig.wanted, maps.wanted, changed, readWanted),
+        signatures: rereadTable(rig.signatures, maps.signatures, changed, readSignature),
       };
       if (!sameParts(rig, next)) rig = Object.freeze(next);
       return changes.map((change) => change.id as FixtureId);
@@ -55,7 +59,9 @@ function sameParts(a: Rig, b: Rig): boolean {
     a.modes === b.modes &&
     a.positions === b.positions &&
     a.universes === b.universes &&
-    a.notes === b.notes
+    a.notes === b.notes &&
+    a.wanted === b.wanted &&
+    a.signatures === b.signatures
   );
 }
 

@@ -1,7 +1,10 @@
 import * as Y from 'yjs';
 
 /** The version of the document format that this code writes. Every change of what is stored raises it. */
-export const FORMAT = 1;
+export const FORMAT = 2;
+
+/** The first version that this one reads and writes on: what came since was only added. */
+const FIRST_FORMAT = 1;
 
 /**
  * The parts of a rig document. `blocks`: block id -> JSON text of rows; `cells`: `fixture/field` -> the cell's value, over
@@ -16,6 +19,8 @@ export interface RigMaps {
   readonly positions: Y.Map<unknown>;
   readonly universes: Y.Map<unknown>;
   readonly notes: Y.Map<unknown>;
+  readonly wanted: Y.Map<unknown>;
+  readonly signatures: Y.Map<unknown>;
 }
 
 export const MAP_NAMES = [
@@ -27,6 +32,8 @@ export const MAP_NAMES = [
   'positions',
   'universes',
   'notes',
+  'wanted',
+  'signatures',
 ] as const satisfies readonly (keyof RigMaps)[];
 
 export function mapsOf(doc: Y.Doc): RigMaps {
@@ -39,6 +46,8 @@ export function mapsOf(doc: Y.Doc): RigMaps {
     positions: doc.getMap('positions'),
     universes: doc.getMap('universes'),
     notes: doc.getMap('notes'),
+    wanted: doc.getMap('wanted'),
+    signatures: doc.getMap('signatures'),
   };
 }
 
@@ -54,6 +63,13 @@ export type Format = 'current' | 'newer' | 'none';
 
 export function formatOf(doc: Y.Doc): Format {
   const format = doc.getMap('meta').get('format');
-  if (format === FORMAT) return 'current';
-  return typeof format === 'number' && Number.isInteger(format) && format > FORMAT ? 'newer' : 'none';
+  if (typeof format !== 'number' || !Number.isInteger(format) || format < FIRST_FORMAT) return 'none';
+  return format > FORMAT ? 'newer' : 'current';
+}
+
+/** Says of an older document that it is of this format now, so that pages of an older program leave it alone. */
+export function raiseFormat(doc: Y.Doc, origin: unknown): void {
+  const meta = doc.getMap('meta');
+  if (meta.get('format') === FORMAT) return;
+  doc.transact(() => meta.set('format', FORMAT), origin);
 }

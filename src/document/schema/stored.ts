@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { LAST_UNIVERSE, type Universe } from '#engine/model/address.ts';
-import { isId, modeId, type NoteId, positionId } from '#engine/model/ids.ts';
-import type { Mode, Note, Position, UniverseLabel } from '#engine/model/rig.ts';
+import { SIGNED_HAZARDS, type SignedHazard } from '#engine/model/fixture-type.ts';
+import { foldName, isId, modeId, type NoteId, positionId } from '#engine/model/ids.ts';
+import type { Mode, Note, Position, Signature, UniverseLabel, WantedFirmware } from '#engine/model/rig.ts';
+import { readPin, storePin } from './stored-pin.ts';
 
 /** Slots per break: 1 to 4 numbers, each 0 to 512 and at least one above 0. */
 export const footprintsSchema = z
@@ -16,15 +18,18 @@ export const STORED = {
   positions: z.tuple([z.string(), z.number()]).rest(z.unknown()),
   universes: z.tuple([z.string().min(1)]).rest(z.unknown()),
   notes: z.tuple([z.string(), z.number()]).rest(z.unknown()),
+  wanted: z.tuple([z.string(), z.string().min(1)]).rest(z.unknown()),
+  signatures: z.tuple([z.string().min(1), z.string(), z.array(z.string())]).rest(z.unknown()),
 } as const;
 
-/** The mode stored under `key`; undefined when the entry is none, or its key is not the one its names make. */
+/** The mode stored under `key`, whose fourth value may be its pin; undefined when the entry is none, or its key is not the one its names make. */
 export function readMode(key: string, stored: unknown): Mode | undefined {
   const entry = STORED.modes.safeParse(stored);
   if (!entry.success) return undefined;
-  const [type, mode, footprints] = entry.data;
+  const [type, mode, footprints, pin] = entry.data;
   const id = modeId(type, mode);
-  return id === key ? Object.freeze({ id, type, mode, footprints: Object.freeze(footprints) }) : undefined;
+  if (id !== key) return undefined;
+  return Object.freeze({ id, type, mode, footprints: Object.freeze(footprints), pin: readPin(pin) ?? null });
 }
 
 export function readPosition(key: string, stored: unknown): Position | undefined {
@@ -50,7 +55,25 @@ export function readNote(key: string, stored: unknown): Note | undefined {
   return Object.freeze({ id: key as NoteId, text, order });
 }
 
-export const storeMode = ({ type, mode, footprints }: Mode): unknown[] => [type, mode, [...footprints]];
+export function readWanted(key: string, stored: unknown): WantedFirmware | undefined {
+  const entry = STORED.wanted.safeParse(stored);
+  if (!entry.success) return undefined;
+  const [type, version] = entry.data;
+  return foldName(type) === key ? Object.freeze({ id: key, type, version }) : undefined;
+}
+
+export function readSignature(key: string, stored: unknown): Signature | undefined {
+  const entry = STORED.signatures.safeParse(stored);
+  const id = SIGNED_HAZARDS.find((hazard: SignedHazard) => hazard === key);
+  if (!entry.success || id === undefined) return undefined;
+  const [person, on, types] = entry.data;
+  return Object.freeze({ id, person, on, types: Object.freeze(types) });
+}
+
+export const storeMode = ({ type, mode, footprints, pin }: Mode): unknown[] =>
+  pin === null ? [type, mode, [...footprints]] : [type, mode, [...footprints], storePin(pin)];
 export const storePosition = ({ name, order }: Position): unknown[] => [name, order];
 export const storeUniverse = ({ label }: UniverseLabel): unknown[] => [label];
 export const storeNote = ({ text, order }: Note): unknown[] => [text, order];
+export const storeWanted = ({ type, version }: WantedFirmware): unknown[] => [type, version];
+export const storeSignature = ({ person, on, types }: Signature): unknown[] => [person, on, [...types]];

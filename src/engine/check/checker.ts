@@ -13,6 +13,7 @@ import { pastTheEnd } from './past-the-end.ts';
 import { placeKeyOf, samePlace } from './same-place.ts';
 import { slotsClaimedTwice } from './slots-claimed-twice.ts';
 import { type FindingsDelta, type OpenDelta, StandingFindings } from './standing-findings.ts';
+import { hasTypeMatter, type NewestRevisions, NO_LIBRARY, typeFindings } from './type-findings.ts';
 import { UnitGroups } from './unit-groups.ts';
 import { unknownMode } from './unknown-mode.ts';
 import { unknownType } from './unknown-type.ts';
@@ -28,10 +29,14 @@ export type FindingCounts = Readonly<Record<Severity, number>>;
 export interface Checker {
   /** The rig the findings are of. */
   readonly rig: Rig;
+  /** The library they know of. */
+  readonly library: NewestRevisions;
   /** Who sits where in that rig. */
   readonly occupancy: OccupancyIndex;
   /** Goes on to another rig, and says which findings came and which went. */
   update(next: Rig): FindingsDelta;
+  /** Goes on with another state of the library, and says the same. */
+  setLibrary(library: NewestRevisions): FindingsDelta;
   /** All findings, in the order of `compareFindings`. The same array until one comes or goes. */
   findings(): readonly Finding[];
   /** The findings that name a fixture, in the same order. The same array until one of them comes or goes. */
@@ -40,8 +45,8 @@ export interface Checker {
   counts(): FindingCounts;
 }
 
-export function createChecker(rig: Rig): Checker {
-  return new RigChecker(rig);
+export function createChecker(rig: Rig, library: NewestRevisions = NO_LIBRARY): Checker {
+  return new RigChecker(rig, library);
 }
 
 const NONE: readonly Finding[] = Object.freeze([]);
@@ -62,13 +67,17 @@ class RigChecker implements Checker {
   readonly #ofUniverses = new StandingFindings<number>();
   readonly #ofChannels = new StandingFindings<number>();
   readonly #ofPlaces = new StandingFindings<string>();
+  readonly #ofTypes = new StandingFindings<'types'>();
   readonly #naming = new Map<FixtureId, readonly Finding[]>();
   #counts: FindingCounts = Object.freeze({ blocker: 0, caution: 0, note: 0 });
   #listed: readonly Finding[] = NONE;
   #arrived = new Set<Finding>();
   #left = new Set<Finding>();
 
-  constructor(rig: Rig) {
+  #library: NewestRevisions;
+
+  constructor(rig: Rig, library: NewestRevisions) {
+    this.#library = library;
     this.update(rig);
   }
 
@@ -76,13 +85,19 @@ class RigChecker implements Checker {
     return this.#index.rig;
   }
 
+  get library(): NewestRevisions {
+    return this.#library;
+  }
+
   get occupancy(): OccupancyIndex {
     return this.#index;
   }
 
   update(next: Rig): FindingsDelta {
+    const before = this.#index.rig;
     const { changes, universes } = this.#index.update(next);
-    if (changes.length === 0) return NO_CHANGE;
+    const retyped = touchesTypes(before, next, changes);
+    if (changes.length === 0 && !retyped) return NO_CHANGE;
     const delta: OpenDelta = { added: [], removed: [] };
     const touched: Touched = { channels: new KeySet(), places: new KeySet() };
     for (const change of changes) this.#take(change, touched, delta);
@@ -91,6 +106,15 @@ class RigChecker implements Checker {
     }
     for (const channel of touched.channels) this.#ofChannels.settle(channel, this.#channelFindings(channel), delta);
     for (const place of touched.places) this.#ofPlaces.settle(place, this.#placeFindings(place), delta);
+    if (retyped) this.#ofTypes.settle('types', typeFindings(next, this.#library), delta);
+    this.#record(delta);
+    return delta;
+  }
+
+  setLibrary(library: NewestRevisions): FindingsDelta {
+    this.#library = library;
+    const delta: OpenDelta = { added: [], removed: [] };
+    this.#ofTypes.settle('types', typeFindings(this.rig, library), delta);
     this.#record(delta);
     return delta;
   }
@@ -182,4 +206,19 @@ class RigChecker implements Checker {
     if (named.length === 0) this.#naming.delete(fixture);
     else this.#naming.set(fixture, named);
   }
+}
+
+/** Whether a step could change what is said of types: such a step costs a pass over the rig, if it has any copied type. */
+function touchesTypes(before: Rig, next: Rig, changes: readonly UnitChange[]): boolean {
+  if (before.wanted !== next.wanted || before.signatures !== next.signatures) return true;
+  if (before.modes !== next.modes) return hasTypeMatter(before) || hasTypeMatter(next);
+  const retyped = changes.some(
+    ({ unit, before: old, beforeMode, after }) =>
+      old === undefined ||
+      after === undefined ||
+      unit.modeKey !== beforeMode ||
+      old.firmware !== after.firmware ||
+      old.type !== after.type,
+  );
+  return retyped && hasTypeMatter(next);
 }

@@ -43,6 +43,16 @@ function detailsOf(trouble: Trouble): string {
       return String(trouble.channel);
     case 'unreadable':
       return `${trouble.cell.field} ${JSON.stringify(trouble.cell.value)}`;
+    case 'no-slots':
+      return JSON.stringify([trouble.type, trouble.mode]);
+    case 'firmware-mode':
+      return JSON.stringify([trouble.type, trouble.mode, trouble.found, trouble.needs]);
+    case 'firmware-wanted':
+      return JSON.stringify([trouble.type, trouble.wanted]);
+    case 'hazard-unsigned':
+      return JSON.stringify([trouble.hazard, trouble.types]);
+    case 'library-differs':
+      return JSON.stringify([trouble.type, trouble.here, trouble.newest]);
     default:
       return unreachable(trouble);
   }

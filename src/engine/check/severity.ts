@@ -10,8 +10,13 @@ export const SEVERITY_OF: Readonly<Record<Rule, Severity>> = Object.freeze({
   'channel-on-unlike': 'caution',
   'same-place': 'caution',
   unreadable: 'caution',
+  'no-slots': 'caution',
+  'firmware-mode': 'caution',
+  'hazard-unsigned': 'caution',
   'acting-as-one': 'note',
   'channel-shared': 'note',
+  'firmware-wanted': 'note',
+  'library-differs': 'note',
 });
 
 export const RULES = Object.freeze(Object.keys(SEVERITY_OF)) as readonly Rule[];

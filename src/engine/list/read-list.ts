@@ -9,6 +9,7 @@ export interface FixtureList {
   readonly modes: readonly ListMode[];
   readonly universes: readonly { readonly universe: number; readonly label: string }[];
   readonly notes: readonly { readonly text: string; readonly order: number }[];
+  readonly wanted: readonly { readonly type: string; readonly version: string }[];
   /** One entry per column: its cells below the heading row that hold something, and how many of them were taken in. */
   readonly columns: readonly ColumnAccount[];
   /** Fixtures that all lines together make. */

@@ -2,7 +2,7 @@ import { changeRows, getRow, type RowChange, removeRow, setRow } from '#base/tab
 import { unreachable } from '#base/unreachable.ts';
 import type { Edit } from './edit.ts';
 import type { Fixture } from './fixture.ts';
-import { type FixtureId, modeId, positionId } from './ids.ts';
+import { type FixtureId, foldName, modeId, positionId } from './ids.ts';
 import { cellOf, cellsOf, readFixture } from './read-fixture.ts';
 import type { Rig } from './rig.ts';
 
@@ -42,10 +42,10 @@ function applyToFixture(rig: Rig, changed: Map<FixtureId, Fixture | undefined>, 
 function applyToRest(rig: Rig, edit: Exclude<Edit, FixtureEdit>): Rig {
   switch (edit.kind) {
     case 'set-mode': {
-      const { type, mode, footprints } = edit;
+      const { type, mode, footprints, pin = null } = edit;
       return Object.freeze({
         ...rig,
-        modes: setRow(rig.modes, Object.freeze({ id: modeId(type, mode), type, mode, footprints })),
+        modes: setRow(rig.modes, Object.freeze({ id: modeId(type, mode), type, mode, footprints, pin })),
       });
     }
     case 'remove-mode':
@@ -72,6 +72,21 @@ function applyToRest(rig: Rig, edit: Exclude<Edit, FixtureEdit>): Rig {
     }
     case 'remove-note':
       return Object.freeze({ ...rig, notes: removeRow(rig.notes, edit.note) });
+    case 'set-wanted': {
+      const { type, version } = edit;
+      const id = foldName(type);
+      const wanted =
+        version === '' ? removeRow(rig.wanted, id) : setRow(rig.wanted, Object.freeze({ id, type, version }));
+      return Object.freeze({ ...rig, wanted });
+    }
+    case 'set-signature': {
+      const { hazard: id, person, on, types } = edit;
+      const signatures =
+        person === ''
+          ? removeRow(rig.signatures, id)
+          : setRow(rig.signatures, Object.freeze({ id, person, on, types }));
+      return Object.freeze({ ...rig, signatures });
+    }
     default:
       return unreachable(edit);
   }

@@ -17,6 +17,7 @@ export const FIELDS = [
   'circuit',
   'notes',
   'order',
+  'firmware',
 ] as const;
 
 export type Field = (typeof FIELDS)[number];

@@ -1,5 +1,6 @@
 import type { Slot, Universe } from './address.ts';
 import type { UnreadableCell } from './fixture.ts';
+import type { SignedHazard } from './fixture-type.ts';
 import type { FixtureId } from './ids.ts';
 
 export type Severity = 'blocker' | 'caution' | 'note';
@@ -28,7 +29,23 @@ export type Trouble =
   | { readonly rule: 'channel-on-unlike'; readonly channel: number }
   /** One channel on like fixtures at unlike addresses: legal, often meant, worth knowing. */
   | { readonly rule: 'channel-shared'; readonly channel: number }
-  | { readonly rule: 'unreadable'; readonly cell: UnreadableCell };
+  | { readonly rule: 'unreadable'; readonly cell: UnreadableCell }
+  /** A pinned mode in which no channel takes a slot. */
+  | { readonly rule: 'no-slots'; readonly type: string; readonly mode: string }
+  /** Units found with a firmware that does not have the mode they are set to. */
+  | {
+      readonly rule: 'firmware-mode';
+      readonly type: string;
+      readonly mode: string;
+      readonly found: string;
+      readonly needs: readonly string[];
+    }
+  /** Units found with another firmware than their type is meant to have. */
+  | { readonly rule: 'firmware-wanted'; readonly type: string; readonly wanted: string }
+  /** Nobody answers for a hazard of these types in this rig. */
+  | { readonly rule: 'hazard-unsigned'; readonly hazard: SignedHazard; readonly types: readonly string[] }
+  /** The library has another revision than the one copied here. */
+  | { readonly rule: 'library-differs'; readonly type: string; readonly here: number; readonly newest: number };
 
 export type Rule = Trouble['rule'];
 

@@ -142,6 +142,10 @@ export type HazardKind = (typeof HAZARD_KINDS)[number];
 
 export type Hazards = Readonly<Record<HazardKind, boolean>> & { readonly laser: LaserClass | null };
 
+/** Hazards that a named person has to answer for before a show (common practice): the others are cautions only. */
+export const SIGNED_HAZARDS = ['laser', 'strobe', 'ultraviolet', 'fog'] as const;
+export type SignedHazard = (typeof SIGNED_HAZARDS)[number];
+
 export const NOTHING_STATED: Physical = Object.freeze({
   weight: null,
   power: null,

@@ -20,6 +20,8 @@ export interface Fixture {
   readonly colour: string;
   readonly circuit: string;
   readonly notes: string;
+  /** The firmware it was found to have, as its display or the network says it. */
+  readonly firmware: string;
   /** Cells whose content the field cannot mean, as they stand in the document. */
   readonly unreadable: readonly UnreadableCell[];
 }

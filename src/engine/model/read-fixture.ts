@@ -28,6 +28,7 @@ export function readFixture(id: FixtureId, cells: Cells): Fixture {
     colour: readText(cells.colour),
     circuit: readText(cells.circuit),
     notes: readText(cells.notes),
+    firmware: readText(cells.firmware),
     unreadable: unreadable.length === 0 ? NONE : Object.freeze(unreadable),
   });
 }

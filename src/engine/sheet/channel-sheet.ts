@@ -1,7 +1,7 @@
 import type { Rig } from '../model/rig.ts';
 import { cellsReader, columnsFor } from './fixture-cells.ts';
 import type { PatchColumn } from './patch-format.ts';
-import { findingLines, rowsFrom, type Sheet, type Standing } from './sheet.ts';
+import { cautionLines, findingLines, rowsFrom, type Sheet, type Standing } from './sheet.ts';
 import { byChannel } from './sheet-order.ts';
 
 const COLUMNS: readonly PatchColumn[] = [
@@ -23,6 +23,7 @@ const COLUMNS: readonly PatchColumn[] = [
   'slot4',
   'circuit',
   'notes',
+  'firmware',
 ];
 
 /** One row per fixture by channel, for whoever calls them; fixtures without a channel stand at the end. */
@@ -30,5 +31,10 @@ export function channelSheet(rig: Rig, standing: Standing): Sheet {
   const fixtures = byChannel(rig);
   const columns = columnsFor(fixtures, COLUMNS);
   const rows = rowsFrom(fixtures, cellsReader(rig, columns));
-  return { kind: 'channels', columns, ...rows, foot: findingLines(standing) };
+  return {
+    kind: 'channels',
+    columns,
+    ...rows,
+    foot: [...cautionLines(rig, fixtures, standing), ...findingLines(standing)],
+  };
 }

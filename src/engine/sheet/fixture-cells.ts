@@ -14,7 +14,7 @@ const BREAK_COLUMNS = [
   ['universe4', 'slot4'],
 ] as const satisfies readonly (readonly [PatchColumn, PatchColumn])[];
 
-/** The columns a rig's fixtures need: breaks 2 to 4 only up to the last that any fixture has something in. */
+/** The columns a rig's fixtures need: breaks 2 to 4 only up to the last that any fixture has something in, firmware if any says it. */
 export function columnsFor(
   fixtures: readonly Fixture[],
   wanted: readonly PatchColumn[] = PATCH_COLUMNS,
@@ -22,6 +22,7 @@ export function columnsFor(
   let breaks = 1;
   for (const fixture of fixtures) breaks = Math.max(breaks, fixture.addresses.length, unreadableBreaks(fixture));
   const unused = new Set<PatchColumn>(BREAK_COLUMNS.slice(breaks).flat());
+  if (fixtures.every((fixture) => fixture.firmware === '')) unused.add('firmware');
   return wanted.filter((column) => !unused.has(column));
 }
 

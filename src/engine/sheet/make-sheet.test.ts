@@ -8,7 +8,7 @@ import { EMPTY_RIG, type Rig } from '../model/rig.ts';
 import { makeSheet } from './make-sheet.ts';
 import { SHEET_KINDS, type SheetKind } from './sheet.ts';
 
-const NOTHING = { findings: [], say: () => '' };
+const NOTHING = { findings: [], say: () => '', cautions: () => [], cautionFoot: '' };
 
 function rigOf(rows: readonly Cells[], more: readonly Edit[] = []): Rig {
   const adds = rows.map(
@@ -103,7 +103,7 @@ describe('sheets', () => {
       fixtures: [fixtureId('f1')],
     };
     for (const kind of SHEET_KINDS) {
-      const sheet = makeSheet(kind, rig, { findings: [finding], say: () => 'said' });
+      const sheet = makeSheet(kind, rig, { ...NOTHING, findings: [finding], say: () => 'said' });
       const rows = [...sheet.rows];
       expect(rows.length).toBe(sheet.length);
       expect([...sheet.rows]).toEqual(rows);

@@ -1,6 +1,6 @@
 import type { Meaning } from '../list/meaning.ts';
 
-/** The columns of a patch sheet in the order in which it has them; breaks 2 to 4 only when a fixture of the rig has them. */
+/** The columns of a patch sheet in the order in which it has them; breaks 2 to 4 and firmware only when a fixture has them. */
 export const PATCH_COLUMNS = [
   'position',
   'unit',
@@ -20,6 +20,7 @@ export const PATCH_COLUMNS = [
   'colour',
   'circuit',
   'notes',
+  'firmware',
   'order',
 ] as const satisfies readonly Meaning[];
 
@@ -49,6 +50,7 @@ export const PATCH_HEADINGS: Readonly<Record<PatchColumn, string>> = {
   colour: 'Colour',
   circuit: 'Circuit',
   notes: 'Notes',
+  firmware: 'Firmware',
   order: 'Row order',
 };
 
@@ -61,6 +63,9 @@ export const RECORD_MARKS = {
   position: 'Position',
   universe: 'Universe',
   note: 'Note',
+  wanted: 'Firmware wanted',
+  signature: 'Answers for',
+  caution: 'Caution',
   finding: 'Finding',
 } as const;
 

@@ -1,4 +1,9 @@
+import { modeOf } from '../model/find-mode.ts';
 import type { Finding } from '../model/finding.ts';
+import type { Fixture } from '../model/fixture.ts';
+import type { Hazards } from '../model/fixture-type.ts';
+import { foldName } from '../model/ids.ts';
+import type { Mode, Rig } from '../model/rig.ts';
 import type { PatchColumn } from './patch-format.ts';
 
 export const SHEET_KINDS = ['patch', 'channels', 'universes', 'findings'] as const;
@@ -26,6 +31,17 @@ export type FootLine =
   | { readonly kind: 'position'; readonly name: string; readonly order: number }
   | { readonly kind: 'universe'; readonly universe: number; readonly label: string }
   | { readonly kind: 'note'; readonly text: string; readonly order: number }
+  | { readonly kind: 'wanted'; readonly type: string; readonly version: string }
+  | {
+      readonly kind: 'signature';
+      readonly hazard: string;
+      readonly person: string;
+      readonly on: string;
+      /** One of the types they answer for; empty for none yet. */
+      readonly type: string;
+    }
+  /** What to mind with the units of a type, or with all of it when no type is named. */
+  | { readonly kind: 'caution'; readonly type: string; readonly text: string }
   | { readonly kind: 'finding'; readonly severity: Finding['severity']; readonly text: string };
 
 /** A sheet as typed rows and columns, before it is printed, drawn or written as bytes. */
@@ -39,10 +55,30 @@ export interface Sheet {
   readonly foot: readonly FootLine[];
 }
 
-/** What stands when the sheet is made, and how a finding is said. */
+/** What stands when the sheet is made, how a finding is said, and what to mind with a type that has hazards. */
 export interface Standing {
   readonly findings: readonly Finding[];
   readonly say: (finding: Finding) => string;
+  readonly cautions: (hazards: Hazards) => readonly string[];
+  /** Who has the last word: under all cautions. */
+  readonly cautionFoot: string;
+}
+
+/** The cautions of every type that is named on a sheet of these units, under which stands who has the last word. */
+export function cautionLines(rig: Rig, fixtures: Iterable<Fixture>, standing: Standing): readonly FootLine[] {
+  const types = new Map<string, Mode>();
+  for (const fixture of fixtures) {
+    const mode = modeOf(rig, fixture);
+    if (mode?.pin) types.set(`${foldName(mode.type)} ${mode.pin.hash}`, mode);
+  }
+  const lines = new Map<string, FootLine>();
+  for (const { type, pin } of types.values()) {
+    for (const text of pin === null ? [] : standing.cautions(pin.type.hazards)) {
+      lines.set(JSON.stringify([foldName(type), text]), { kind: 'caution', type, text });
+    }
+  }
+  const sorted = [...lines].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, line]) => line);
+  return sorted.length === 0 ? [] : [...sorted, { kind: 'caution', type: '', text: standing.cautionFoot }];
 }
 
 /** The findings as they stand at the foot of a sheet. */

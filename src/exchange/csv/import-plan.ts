@@ -37,6 +37,9 @@ export function importPlan(
     ...labelEdits(rig, list),
     ...fixtures,
     ...list.notes.map((note): Edit => ({ kind: 'set-note', note: noteId(makeId()), ...note })),
+    ...list.wanted
+      .filter(({ type }) => !getRow(rig.wanted, foldName(type)))
+      .map((wanted): Edit => ({ kind: 'set-wanted', ...wanted })),
   ];
   return { name: 'import', edits };
 }

@@ -1,6 +1,7 @@
 import type { GridRow } from '#engine/list/grid.ts';
 import type { ListMode, ListPosition } from '#engine/list/read-list.ts';
 import { LAST_UNIVERSE } from '#engine/model/address.ts';
+import { foldName } from '#engine/model/ids.ts';
 import { RECORD_MARKS } from '#engine/sheet/patch-format.ts';
 import { readFootprint, readWhole } from './read-number.ts';
 
@@ -10,6 +11,7 @@ export interface OwnRecords {
   readonly positions: ListPosition[];
   readonly universes: { readonly universe: number; readonly label: string }[];
   readonly notes: { readonly text: string; readonly order: number }[];
+  readonly wanted: { readonly type: string; readonly version: string }[];
 }
 
 /** Reads one line of the foot into `records`. `bad` for a record that does not say what its kind should. */
@@ -33,6 +35,8 @@ export function readRecord(row: GridRow, records: OwnRecords): 'record' | 'foot'
       const order = readOrder(second);
       return order === undefined ? 'bad' : keep(records.notes, { text: first, order });
     }
+    case RECORD_MARKS.wanted:
+      return foldName(first) === '' || second === '' ? 'bad' : keep(records.wanted, { type: first, version: second });
     default:
       return 'foot';
   }

@@ -12,7 +12,7 @@ export interface SheetWords {
 
 /** A sheet as CSV, in chunks of text: title lines, headings, rows, and the foot behind the line that ends the list. */
 export function writeSheet(sheet: Sheet, words: SheetWords): Generator<string> {
-  return writeCsv(linesOf(sheet, words), Math.max(sheet.columns.length, 4));
+  return writeCsv(linesOf(sheet, words), Math.max(sheet.columns.length, 5));
 }
 
 function* linesOf(sheet: Sheet, words: SheetWords): Generator<readonly CsvCell[]> {
@@ -38,6 +38,12 @@ function footCells(line: FootLine): readonly CsvCell[] {
       return [mark, line.universe, line.label];
     case 'note':
       return [mark, line.text, line.order];
+    case 'wanted':
+      return [mark, line.type, line.version];
+    case 'signature':
+      return [mark, line.hazard, line.person, line.on, line.type];
+    case 'caution':
+      return [mark, line.type, line.text];
     case 'finding':
       return [mark, line.severity, line.text];
     default:

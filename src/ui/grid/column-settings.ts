@@ -34,6 +34,7 @@ const WIDTHS: Readonly<Record<ColumnId, number>> = {
   colour: 84,
   circuit: 68,
   notes: 120,
+  firmware: 76,
 };
 
 const NARROWEST = 40;

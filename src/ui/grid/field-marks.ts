@@ -47,6 +47,14 @@ function fieldsOf(row: Pick<RowView, 'fixture' | 'mode'>, finding: Finding): rea
       return ['channel'];
     case 'unreadable':
       return [finding.cell.field];
+    case 'no-slots':
+      return ['mode'];
+    case 'firmware-mode':
+    case 'firmware-wanted':
+      return ['firmware'];
+    case 'hazard-unsigned':
+    case 'library-differs':
+      return ['type'];
   }
 }
 

@@ -34,7 +34,7 @@ function modesOfTypes(): Mode[] {
     const footprint = WIDTHS[at % WIDTHS.length] ?? 1;
     const type = `Type ${at}`;
     const mode = `Mode ${footprint}`;
-    return { id: modeId(type, mode), type, mode, footprints: [footprint] };
+    return { id: modeId(type, mode), type, mode, footprints: [footprint], pin: null };
   });
 }
 

@@ -5,10 +5,9 @@ import type { Rig } from '#engine/model/rig.ts';
 import { makeSheet } from '#engine/sheet/make-sheet.ts';
 import { SHEET_KINDS, type SheetKind } from '#engine/sheet/sheet.ts';
 import { writeSheet } from '#exchange/csv/write-sheet.ts';
-import { findingSentence } from '#words/findings.ts';
 import { HTTP_SENTENCES } from '#words/http.ts';
 import { REFUSAL_SENTENCES } from '#words/refusals.ts';
-import { NOTHING_STANDS, sheetFileName, sheetHead, sheetHeading } from '#words/sheets.ts';
+import { NOTHING_STANDS, sheetFileName, sheetHead, sheetHeading, standingOf } from '#words/sheets.ts';
 import { may } from '../../access/policy.ts';
 import { standingOnRig } from '../../access/standing.ts';
 import type { Store } from '../../db/store.ts';
@@ -61,7 +60,7 @@ interface SheetOf {
 }
 
 function csvOf(rig: Rig, { kind, name, at }: SheetOf): Iterable<string> {
-  const sheet = makeSheet(kind, rig, { findings: checkRig(rig), say: (finding) => findingSentence(finding, rig) });
+  const sheet = makeSheet(kind, rig, standingOf(rig, checkRig(rig)));
   return writeSheet(sheet, {
     head: sheetHead(kind, name, at),
     heading: sheetHeading,
