@@ -1,17 +1,15 @@
 import type * as Y from 'yjs';
 import { z } from 'zod';
 import { ok, type Result, refuse } from '#base/result.ts';
+import { RANGES_LIMIT } from '#engine/draft/cell-text.ts';
 import { type DraftEdit, FACT_FIELDS, MODE_FIELDS, REPEAT_FIELDS, ROW_FIELDS } from '#engine/draft/draft.ts';
+import { CELL_LIMIT } from '#engine/model/field.ts';
 import { isId } from '#engine/model/ids.ts';
 import { draftCellKey } from './draft-cell.ts';
 import { draftFormatOf, draftMapsOf } from './draft-maps.ts';
 
 /** Edits of one call, at most. */
 export const DRAFT_EDIT_LIMIT = 20_000;
-
-/** Characters of a cell, at most: `ranges`, and any other. */
-const RANGES_LIMIT = 20_000;
-const TEXT_LIMIT = 2_000;
 
 /** Why edits were not made; nothing of them was written. */
 export type DraftRefusal =
@@ -58,7 +56,7 @@ function refusalOf(edits: readonly DraftEdit[]): DraftRefusal | undefined {
 const isWhole = (text: string) => !/\p{Cs}/u.test(text);
 
 const textOf = (limit: number) => z.string().max(limit).refine(isWhole, 'half a character').nullable();
-const text = textOf(TEXT_LIMIT);
+const text = textOf(CELL_LIMIT);
 const order = z.number().nullable();
 const id = z.string().refine((value) => isId(value) && isWhole(value), 'no id');
 
