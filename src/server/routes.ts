@@ -1,4 +1,5 @@
 import type { Config } from './config/read-config.ts';
+import { createGdtfWorkers } from './gdtf/gdtf-workers.ts';
 import type { Route } from './http/api-request.ts';
 import { createAttempts } from './http/attempts.ts';
 import { authRoutes } from './http/routes/auth.ts';
@@ -6,6 +7,8 @@ import { demoRoute } from './http/routes/demo.ts';
 import { healthRoute } from './http/routes/health.ts';
 import { sheetRoute } from './http/routes/sheet.ts';
 import { trpcRoutes } from './http/routes/trpc.ts';
+import { typeFileRoute } from './http/routes/type-file.ts';
+import { typeUploadRoute } from './http/routes/type-upload.ts';
 import type { SyncService } from './sync/sync-service.ts';
 import type { TaskContext } from './tasks/task-context.ts';
 
@@ -21,11 +24,14 @@ export interface RoutesOptions {
 export function createRoutes({ tasks, sync, version, config, report }: RoutesOptions): readonly Route[] {
   const { store, clock, revoke } = tasks;
   const { demo, attemptsPerMinute } = config;
+  const gdtf = createGdtfWorkers(clock);
   return [
     healthRoute({ store, version }),
     ...authRoutes({ revoke }),
     ...trpcRoutes({ tasks, demo, report }),
     demoRoute({ demo, attempts: createAttempts(attemptsPerMinute, clock) }),
     sheetRoute({ store, sync, clock }),
+    typeUploadRoute({ tasks, gdtf }),
+    typeFileRoute({ store, gdtf }),
   ];
 }

@@ -67,8 +67,10 @@ function bundleServer() {
   const { buildSync } = createRequire(import.meta.url)('esbuild');
   try {
     buildSync({
-      entryPoints: ['src/server/main.ts'],
-      outfile: 'dist/server.mjs',
+      // Reading a file takes a thread of its own, which starts from a bundle of its own.
+      entryPoints: { server: 'src/server/main.ts', 'gdtf-worker': 'src/server/gdtf/gdtf-worker.ts' },
+      outdir: 'dist',
+      outExtension: { '.js': '.mjs' },
       bundle: true,
       platform: 'node',
       format: 'esm',

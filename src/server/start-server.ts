@@ -1,6 +1,7 @@
 import { createServer, type Server } from 'node:http';
 import type { Clock } from '#base/clock.ts';
 import type { MakeId } from '#base/random-id.ts';
+import { CAPS } from '#wire/caps.ts';
 import { START_SENTENCES } from '#words/start.ts';
 import type { Revoke } from './access/revocation.ts';
 import { type Auth, createAuth, type Scheme } from './auth/create-auth.ts';
@@ -50,6 +51,8 @@ export interface RunningServer {
 
 const SWEEP_MS = 6 * 60 * 60 * 1000;
 const LAST_REQUESTS_MS = 5_000;
+/** The largest file has its own time to arrive; the handler cuts off everything else long before. */
+const LONGEST_REQUEST_MS = CAPS.typeFileMs + 10_000;
 
 /** Starts the whole server in this process. Throws `StartRefused` when the person who starts it has to mend something first. */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
@@ -85,7 +88,7 @@ async function startOn(store: Store, options: ServerOptions): Promise<RunningSer
     pages: pages?.serve,
     report,
   });
-  const server = createServer({ requestTimeout: 30_000, headersTimeout: 15_000 }, handler);
+  const server = createServer({ requestTimeout: LONGEST_REQUEST_MS, headersTimeout: 15_000 }, handler);
   takeUpgrades(server, [sync, draftSync], pages);
   answerUnreadable(server);
   const port = await listen(server, config);

@@ -91,6 +91,8 @@ export const defectSentence = ({ code, line, what }: Defect): string => `Line ${
 /** One guess as a sentence: all of them are for a person to confirm with the manual. */
 export function guessSentence(guess: Guess): string {
   switch (guess.kind) {
+    case 'named-by-file':
+      return `Called “${guess.name}” after the file, as the type in it has no name.`;
     case 'laser':
       return 'It has a laser; its class is not stated. Look it up in the manual.';
     case 'hazard':

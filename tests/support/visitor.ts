@@ -2,6 +2,7 @@ import { WebSocket } from 'ws';
 import { assert, present } from '#base/assert.ts';
 import { randomId } from '#base/random-id.ts';
 import { appRouter } from '#server/api/router.ts';
+import { draftSyncPath } from '#wire/library.ts';
 import { syncPath } from '#wire/sync/message.ts';
 
 /** An answer of the server, as text, so that two can be compared to the byte. */
@@ -27,6 +28,7 @@ export interface Visitor {
   /** The same, when it has to be granted: what it answered. */
   granted<T>(procedure: string, input?: unknown): Promise<T>;
   socket(rigId: string, headers?: Readonly<Record<string, string>>): WebSocket;
+  draftSocket(draftId: string, headers?: Readonly<Record<string, string>>): WebSocket;
 }
 
 export function newVisitor(url: string): Visitor {
@@ -42,7 +44,7 @@ export function newVisitor(url: string): Visitor {
         ...(method === 'GET' ? {} : { origin: url, 'content-type': 'application/json' }),
         ...headers,
       },
-      ...(body === undefined ? {} : { body: typeof body === 'string' ? body : JSON.stringify(body) }),
+      ...(body === undefined ? {} : { body: isRaw(body) ? body : JSON.stringify(body) }),
       redirect: 'manual',
     });
     for (const line of response.headers.getSetCookie()) keep(jar, line);
@@ -54,6 +56,11 @@ export function newVisitor(url: string): Visitor {
     const query = input === undefined ? '' : `?input=${encodeURIComponent(JSON.stringify(input))}`;
     return request('GET', `/api/trpc/${procedure}${query}`);
   };
+
+  const open = (path: string, headers: Readonly<Record<string, string>> = {}) =>
+    new WebSocket(`${url.replace(/^http/, 'ws')}${path}`, {
+      headers: { origin: url, ...(jar.size > 0 ? { cookie: cookie() } : {}), ...headers },
+    });
 
   return {
     get userId() {
@@ -75,12 +82,14 @@ export function newVisitor(url: string): Visitor {
       assert(answer.status === 200, `${procedure} was refused: ${answer.text}`);
       return JSON.parse(answer.text).result.data;
     },
-    socket: (rigId, headers = {}) =>
-      new WebSocket(`${url.replace(/^http/, 'ws')}${syncPath(rigId)}`, {
-        headers: { origin: url, ...(jar.size > 0 ? { cookie: cookie() } : {}), ...headers },
-      }),
+    socket: (rigId, headers) => open(syncPath(rigId), headers),
+    draftSocket: (draftId, headers) => open(draftSyncPath(draftId), headers),
   };
 }
+
+/** Text and bytes are sent as they are, everything else as JSON. */
+const isRaw = (body: unknown): body is string | Uint8Array<ArrayBuffer> =>
+  typeof body === 'string' || body instanceof Uint8Array;
 
 function keep(jar: Map<string, string>, line: string): void {
   const [pair = ''] = line.split(';');

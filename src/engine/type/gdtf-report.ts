@@ -46,6 +46,8 @@ export interface Defect {
 
 /** Something the file does not say, and what was taken for it: for a person to confirm. */
 export type Guess =
+  /** The file names no model; it was called after the file that was sent. */
+  | { readonly kind: 'named-by-file'; readonly name: string }
   | { readonly kind: 'laser' }
   | { readonly kind: 'hazard'; readonly hazard: HazardKind; readonly from: string }
   /** A figure of 0, taken as not stated. */

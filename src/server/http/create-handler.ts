@@ -1,5 +1,7 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { Clock } from '#base/clock.ts';
+import { refuse } from '#base/result.ts';
+import { unreachable } from '#base/unreachable.ts';
 import { CAPS } from '#wire/caps.ts';
 import { HTTP_SENTENCES } from '#words/http.ts';
 import type { Auth, Scheme } from '../auth/create-auth.ts';
@@ -7,7 +9,7 @@ import type { ApiRequest, Route } from './api-request.ts';
 import { refusal } from './json.ts';
 import { matchRoute } from './match-route.ts';
 import { type Reach, type ReachConfig, reachOf } from './reach.ts';
-import { readBody } from './read-body.ts';
+import { type BodyTrouble, readBody, readBytes } from './read-body.ts';
 import { isSameOrigin } from './same-origin.ts';
 import { DATA_POLICY, securityHeaders } from './security-headers.ts';
 import { sendResponse } from './send-response.ts';
@@ -43,12 +45,27 @@ async function serve(
   options: HandlerOptions,
 ): Promise<void> {
   const path = pathOf(request);
-  if (options.pages && !isOurs(path)) return options.pages(request, response);
+  if (options.pages && !isOurs(path)) {
+    endWhenSlow(request, options.clock);
+    return options.pages(request, response);
+  }
   response.setHeader('content-security-policy', DATA_POLICY);
   const answer = await answerTo(request, reach, options);
   // Whatever is left of a body that was not read whole would be taken for the next request.
   if (!request.complete) response.setHeader('connection', 'close');
   await sendResponse(response, answer);
+}
+
+const PAGE_BODY_MS = 30_000;
+
+/** Pages read bodies by themselves, or not at all: whoever goes on sending one is cut off. */
+function endWhenSlow(request: IncomingMessage, clock: Clock): void {
+  request.once(
+    'close',
+    clock.after(PAGE_BODY_MS, () => {
+      if (!request.complete) request.destroy();
+    }),
+  );
 }
 
 async function answerTo(request: IncomingMessage, reach: Reach, options: HandlerOptions): Promise<Response> {
@@ -66,34 +83,47 @@ async function answerTo(request: IncomingMessage, reach: Reach, options: Handler
     answer.headers.set('allow', allowed);
     return answer;
   }
-  const body = match.route.method === 'POST' ? await bodyOf(request, reach, options.clock) : undefined;
+  const body = match.route.method === 'POST' ? await bodyOf(request, reach, match.route, options.clock) : undefined;
   if (body instanceof Response) return body;
   return match.route.handle(apiRequest(request, { url, body, reach, params: match.params, ...match.route }, options));
 }
 
-/** The body of a request that may change something, or why it may not. */
-async function bodyOf(request: IncomingMessage, reach: Reach, clock: Clock): Promise<string | Response> {
+/** The body of a request that may change something, or why it may not. A file is left to its route. */
+async function bodyOf(
+  request: IncomingMessage,
+  reach: Reach,
+  { takes }: Route,
+  clock: Clock,
+): Promise<string | undefined | Response> {
   if (!isSameOrigin(request.headers, reach)) return refusal(403, 'foreign-origin', HTTP_SENTENCES.foreignOrigin);
+  if (takes === 'file') return undefined;
   const body = await readBody(request, { bytes: CAPS.apiBody, ms: CAPS.apiBodyMs, clock });
-  if (!body.ok) return BODY_REFUSALS[body.error]();
+  if (!body.ok) return bodyRefusal(body.error, CAPS.apiBody);
   // A form of another site can send text, but not JSON.
   if (body.value !== '' && !/^application\/json\b/i.test(request.headers['content-type'] ?? ''))
     return refusal(415, 'not-json', HTTP_SENTENCES.notJson);
   return body.value;
 }
 
-const BODY_REFUSALS = {
-  'too-large': () => refusal(413, 'too-large', HTTP_SENTENCES.tooLarge(CAPS.apiBody)),
-  'too-slow': () => refusal(408, 'too-slow', HTTP_SENTENCES.tooSlow),
-  'cut-off': () => refusal(400, 'cut-off', HTTP_SENTENCES.tooSlow),
-} as const;
+function bodyRefusal(trouble: BodyTrouble, bytes: number): Response {
+  switch (trouble) {
+    case 'too-large':
+      return refusal(413, 'too-large', HTTP_SENTENCES.tooLarge(bytes));
+    case 'too-slow':
+      return refusal(408, 'too-slow', HTTP_SENTENCES.tooSlow);
+    case 'cut-off':
+      return refusal(400, 'cut-off', HTTP_SENTENCES.tooSlow);
+    default:
+      return unreachable(trouble);
+  }
+}
 
 type Parts = Pick<ApiRequest, 'method' | 'url' | 'params' | 'body' | 'reach'>;
 
 function apiRequest(
   request: IncomingMessage,
   { method, url, params, body, reach }: Parts,
-  { auths }: HandlerOptions,
+  { auths, clock }: HandlerOptions,
 ): ApiRequest {
   const auth = auths[reach.scheme];
   const { cookie } = request.headers;
@@ -102,7 +132,12 @@ function apiRequest(
     asked ??= auth.userOf(cookie);
     return asked;
   };
-  return { method, url, params, body, cookie, reach, auth, user };
+  const file: ApiRequest['file'] = async ({ bytes, ms }) => {
+    const read = await readBytes(request, { bytes, discarded: 2 * CAPS.typeFile, ms, clock });
+    return read.ok ? read : refuse(bodyRefusal(read.error, bytes));
+  };
+  const contentType = request.headers['content-type'] ?? '';
+  return { method, url, params, body, contentType, file, cookie, reach, auth, user };
 }
 
 function isOurs(path: string): boolean {

@@ -1,0 +1,54 @@
+import { gdtfFileName } from '#exchange/gdtf/export-gdtf.ts';
+import { REFUSAL_SENTENCES } from '#words/refusals.ts';
+import { may } from '../../access/policy.ts';
+import { standingInCrew } from '../../access/standing.ts';
+import type { Store } from '../../db/store.ts';
+import type { GdtfWorkers } from '../../gdtf/gdtf-workers.ts';
+import { readRevision } from '../../tasks/library/read-type.ts';
+import type { ApiRequest, Route } from '../api-request.ts';
+import { refusal } from '../json.ts';
+
+export interface TypeFileOptions {
+  readonly store: Store;
+  readonly gdtf: GdtfWorkers;
+}
+
+/** `GET /api/crews/:crewId/types/:typeId/:file`: a revision of a type as a `.gdtf` file; `r3.gdtf` is the third. */
+export function typeFileRoute(options: TypeFileOptions): Route {
+  return {
+    method: 'GET',
+    path: '/api/crews/:crewId/types/:typeId/:file',
+    handle: (request) => sendFile(request, options),
+  };
+}
+
+async function sendFile(request: ApiRequest, { store, gdtf }: TypeFileOptions): Promise<Response> {
+  const { crewId = '', typeId = '', file = '' } = request.params;
+  const user = await request.user();
+  const crew = user ? await standingInCrew(store, user.id, crewId) : undefined;
+  // Who is not signed in hears what a stranger hears.
+  if (!crew || !may(crew.role, 'type.read')) return refusal(404, 'no-such-crew', REFUSAL_SENTENCES['no-such-crew']);
+  const number = Number(/^r(0|[1-9]\d{0,6})\.gdtf$/.exec(file)?.[1] ?? Number.NaN);
+  const revision = Number.isNaN(number) ? undefined : await readRevision(store, { crewId, typeId, number });
+  if (!revision) return refusal(404, 'no-such-revision', REFUSAL_SENTENCES['no-such-revision']);
+  return new Response(await gdtf.write(JSON.stringify(revision.type)), {
+    headers: {
+      'content-type': 'application/zip',
+      'content-disposition': attachment(gdtfFileName(revision.type).replace(/\.gdtf$/, `@r${number}.gdtf`)),
+      'cache-control': 'no-store',
+    },
+  });
+}
+
+/** A file name in both spellings of RFC 6266: for old readers in ASCII, for all others whole (RFC 8187). */
+function attachment(name: string): string {
+  const plain = name
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .replace(/[^ -~]/g, '_');
+  const whole = encodeURIComponent(name).replace(
+    /['()*]/g,
+    (sign) => `%${sign.charCodeAt(0).toString(16).toUpperCase()}`,
+  );
+  return `attachment; filename="${plain}"; filename*=UTF-8''${whole}`;
+}
