@@ -13,6 +13,7 @@ import { Banner } from '../banner.tsx';
 import { SignedIn } from '../signed-in.tsx';
 import { CrewActions } from './crew-actions.tsx';
 import { CrewRigs } from './crew-rigs.tsx';
+import { CrewTypes } from './crew-types.tsx';
 import { CrewVenues } from './crew-venues.tsx';
 import { Invitations } from './invitations.tsx';
 import { Members } from './members.tsx';
@@ -52,6 +53,7 @@ function CrewParts({ crewId, user }: CrewPartsProps) {
       {crew.data.role === 'lead' ? <Invitations crew={crew.data} /> : null}
       <CrewVenues crew={crew.data} />
       <CrewRigs crew={crew.data} />
+      <CrewTypes crewId={crewId} />
       <CrewActions crew={crew.data} />
     </div>
   );

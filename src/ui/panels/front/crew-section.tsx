@@ -1,6 +1,8 @@
 import { FRONT_WORDS } from '#words/front.ts';
+import { LIBRARY_WORDS } from '#words/library.ts';
 import { RIG_KIND_WORDS, ROLE_WORDS, sayMoment } from '#words/screens.ts';
 import { TextLink } from '../../kit/text-link.tsx';
+import { libraryPath } from '../library/library-address.ts';
 import type { CrewGroup, VenueGroup } from './group-rigs.ts';
 
 /** One crew's rigs under its name, as on a sheet. */
@@ -14,9 +16,14 @@ export function CrewSection({ crew }: { readonly crew: CrewGroup }) {
         {crew.members === undefined ? null : (
           <span className="text-soft">{FRONT_WORDS.crewAbout(ROLE_WORDS[crew.role].name, crew.members)}</span>
         )}
-        <TextLink href={`/crews/${crew.id}`} aria-label={`${crew.name}: ${FRONT_WORDS.crewLink}`} className="ml-auto">
-          {FRONT_WORDS.crewLink}
-        </TextLink>
+        <span className="ml-auto flex flex-wrap gap-x-4">
+          <TextLink href={libraryPath(crew.id)} aria-label={`${crew.name}: ${LIBRARY_WORDS.link}`}>
+            {LIBRARY_WORDS.link}
+          </TextLink>
+          <TextLink href={`/crews/${crew.id}`} aria-label={`${crew.name}: ${FRONT_WORDS.crewLink}`}>
+            {FRONT_WORDS.crewLink}
+          </TextLink>
+        </span>
       </div>
       {crew.venues.length === 0 ? <p className="py-2 text-soft">{FRONT_WORDS.noRigs}</p> : null}
       {crew.venues.map((venue) => (

@@ -1,0 +1,8 @@
+import { TypePage } from '#ui/panels/library/type-page.tsx';
+
+// Made for each request and not kept: the address carries an id, and anybody could fill the disk with made-up ones.
+export const dynamic = 'force-dynamic';
+
+export default function Page() {
+  return <TypePage />;
+}
