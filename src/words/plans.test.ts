@@ -24,6 +24,9 @@ const REFUSALS: { readonly [Code in PlanRefusal['code']]: Extract<PlanRefusal, {
   'bad-number': { code: 'bad-number', value: 0.5 },
   'no-series': { code: 'no-series', field: 'unit' },
   'not-a-clash': { code: 'not-a-clash', rule: 'unpatched' },
+  'no-such-mode': { code: 'no-such-mode', mode: 'Wide' },
+  'too-many-breaks': { code: 'too-many-breaks', mode: 'Wide', breaks: 5 },
+  'mode-too-wide': { code: 'mode-too-wide', mode: 'Wide', slots: 600 },
   'finding-gone': { code: 'finding-gone' },
 };
 

@@ -63,6 +63,12 @@ export function planRefusalSentence(refusal: PlanRefusal, rig: Rig): string {
       return `The first ${FIELD_WORDS[refusal.field]} starts no series. Fill in a number there first.`;
     case 'not-a-clash':
       return `“${RULE_TITLES[refusal.rule]}” is not cleared by moving a unit.`;
+    case 'no-such-mode':
+      return `The library’s revision has no mode “${refusal.mode}”. Choose another mode.`;
+    case 'too-many-breaks':
+      return `Mode “${refusal.mode}” has ${refusal.breaks} breaks, and a unit has addresses for four. It stays as it is.`;
+    case 'mode-too-wide':
+      return `Mode “${refusal.mode}” takes ${refusal.slots} slots in one break, and a universe has 512. Check the mode in the library.`;
     case 'finding-gone':
       return 'This is cleared already.';
     default:

@@ -27,5 +27,11 @@ export type PlanRefusal =
   | { readonly code: 'no-series'; readonly field: Field }
   /** The finding is not of a kind that moving a unit clears. */
   | { readonly code: 'not-a-clash'; readonly rule: Rule }
+  /** The library's revision has no such mode. */
+  | { readonly code: 'no-such-mode'; readonly mode: string }
+  /** A fixture has an address for four breaks at most. */
+  | { readonly code: 'too-many-breaks'; readonly mode: string; readonly breaks: number }
+  /** A break of the mode takes more slots than a universe has. */
+  | { readonly code: 'mode-too-wide'; readonly mode: string; readonly slots: number }
   /** The finding does not stand any more. */
   | { readonly code: 'finding-gone' };
