@@ -45,7 +45,7 @@ const withoutTwins = (lines: readonly RangeLine[]) => lines.filter((line, at) =>
 const DASH = String.raw`(?:-|–|—|~|\.\.+|…|to\b)`;
 const NUMBER = String.raw`\d{1,10}`;
 const SPAN = new RegExp(
-  String.raw`^(${NUMBER})\s*(%?)\s*(?:${DASH}\s*(${NUMBER})\s*(%(?=$|[\s:=]))?)?(?![\d.%\p{L}])(.*)$`,
+  String.raw`^(${NUMBER})\s*(%?)\s*(?:${DASH}\s*(${NUMBER})\s*(%(?=$|[\s:=]))?)?(?![\d.%\p{L}]|\s*${DASH}\s*\d)(.*)$`,
   'su',
 );
 const BOUND = new RegExp(String.raw`^(>=?|≥|<=?|≤)\s*(${NUMBER})\s*(%(?=$|[\s:=]))?(?![\d.%\p{L}])(.*)$`, 'su');
