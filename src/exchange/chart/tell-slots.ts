@@ -1,0 +1,54 @@
+import type { RawRow } from './blocks.ts';
+import type { Lead } from './read-lead.ts';
+
+interface Context {
+  /** The row above. */
+  readonly row: RawRow | null;
+  /** A chart begins here. */
+  readonly startsAnew: boolean;
+  /** The highest slot so far. */
+  readonly highest: number;
+  /** All rows have a word before their slots. */
+  readonly worded: boolean;
+  /** The line stands further in than the rows. */
+  readonly indented: boolean;
+}
+
+/** The most slots of one channel (GDTF: up to 32 bit). */
+const MOST_BYTES = 4;
+
+/**
+ * Whether the numbers a line begins with are slots or values of the row above. Slots follow the highest so far; values
+ * follow the last value of the row, which is complete at 255.
+ */
+export function tellsSlots(lead: Lead, context: Context): 'slots' | 'value' {
+  const { row, startsAnew, worded, highest } = context;
+  if (lead.worded) return 'slots';
+  if (lead.percent || lead.mark === '=') return row === null ? 'slots' : 'value';
+  if (row === null || lead.kind === 'list') return 'slots';
+  const [first = 0, last = first] = lead.numbers;
+  if (startsAnew && first <= 1 && last - first < MOST_BYTES && !(first === 0 && last > 0)) return 'slots';
+  if (worded || last > 512) return 'value';
+  const end = row.values.at(-1)?.to;
+  const goesOn = first === (end === undefined ? 0 : end + 1);
+  const next = first === highest + 1;
+  if (next && goesOn) return context.indented ? 'value' : 'slots';
+  if (next) return 'slots';
+  if (goesOn) return 'value';
+  return neither(lead, context, end);
+}
+
+/** Numbers that follow neither: a gap in the slots, a chart that starts again, or a gap in the values. */
+function neither(lead: Lead, { row, indented, highest }: Context, end: number | undefined): 'slots' | 'value' {
+  const [first = 0, last = first] = lead.numbers;
+  const complete = end !== undefined && end >= 255;
+  if (lead.kind === 'range') {
+    if (complete && !indented && last - first < MOST_BYTES) return 'slots';
+    return end === undefined && first > 0 && last - first < MOST_BYTES && !indented ? 'slots' : 'value';
+  }
+  if (indented || first === 0) return 'value';
+  if (complete || end === undefined) return 'slots';
+  return first === firstSlot(row) || first <= end || first < highest ? 'slots' : 'value';
+}
+
+const firstSlot = (row: RawRow | null) => row?.slots.flat()[0];
