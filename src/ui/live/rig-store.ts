@@ -7,6 +7,7 @@ import { type LostCell, watchLostCells } from '#document/history/lost-cells.ts';
 import { watchRig } from '#document/read/rig-reader.ts';
 import type { OccupancyIndex } from '#engine/address/occupancy-index.ts';
 import type { FindingCounts } from '#engine/check/checker.ts';
+import type { NewestRevisions } from '#engine/check/type-findings.ts';
 import type { Edit, Plan, PlanName } from '#engine/model/edit.ts';
 import type { Finding } from '#engine/model/finding.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
@@ -57,6 +58,8 @@ export interface RigStore {
   putBack(lost: Lost): Result<void, ApplyRefusal>;
   dismiss(lost: Lost): void;
   subscribeLost(listen: () => void): () => void;
+  /** Says what the crew's library has now, so that what differs from it is found. */
+  setLibrary(library: NewestRevisions): void;
   close(): void;
 }
 
@@ -150,6 +153,7 @@ export function openRigStore({ doc, link, origin, isMine, clock }: RigStoreParts
     },
     dismiss: lostList.drop,
     subscribeLost: lostList.onChange,
+    setLibrary: watch.setLibrary,
     close() {
       unlink();
       lostCells.close();

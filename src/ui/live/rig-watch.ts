@@ -1,6 +1,8 @@
 import { getRow } from '#base/table.ts';
 import type { RigChange, RigReader } from '#document/read/rig-reader.ts';
 import { type Checker, createChecker } from '#engine/check/checker.ts';
+import type { FindingsDelta } from '#engine/check/standing-findings.ts';
+import type { NewestRevisions } from '#engine/check/type-findings.ts';
 import type { Finding } from '#engine/model/finding.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import type { Rig } from '#engine/model/rig.ts';
@@ -22,16 +24,18 @@ export interface RigWatch {
   readonly checker: Checker;
   rig(): Rig;
   onStep(listen: (step: RigStep) => void): () => void;
+  /** What the crew's library has now: a step of its own, of findings alone. */
+  setLibrary(library: NewestRevisions): void;
 }
 
 /** Follows a reader: each change of the document becomes one step, findings included, before anybody is told. */
 export function watchFindings(reader: RigReader): RigWatch {
   const checker = createChecker(reader.rig());
   const listeners = new Set<(step: RigStep) => void>();
-  reader.onChange((change) => {
-    const step = stepOf(checker, change);
+  const tell = (step: RigStep) => {
     for (const listen of [...listeners]) listen(step);
-  });
+  };
+  reader.onChange((change) => tell(stepOf(checker, change, checker.update(change.after))));
   return {
     checker,
     rig: () => checker.rig,
@@ -39,11 +43,17 @@ export function watchFindings(reader: RigReader): RigWatch {
       listeners.add(listen);
       return () => listeners.delete(listen);
     },
+    setLibrary(library) {
+      const { rig } = checker;
+      tell(stepOf(checker, { before: rig, after: rig, fixtures: [] }, checker.setLibrary(library)));
+    },
   };
 }
 
-function stepOf(checker: Checker, { before, after, fixtures }: RigChange): RigStep {
-  const { added, removed } = checker.update(after);
+type Changed = Pick<RigChange, 'before' | 'after' | 'fixtures'>;
+
+function stepOf(checker: Checker, { before, after, fixtures }: Changed, delta: FindingsDelta): RigStep {
+  const { added, removed } = delta;
   const balance = new Map<FixtureId, number>();
   count(balance, added, 1);
   count(balance, removed, -1);
