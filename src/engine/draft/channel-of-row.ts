@@ -3,6 +3,7 @@ import { highest } from '../type/dmx-value.ts';
 import { oneLine } from './cell-text.ts';
 import type { LaidRow } from './chart-layout.ts';
 import type { DraftTrouble } from './draft-trouble.ts';
+import { withoutGuess } from './guess.ts';
 import { type RangeLine, readRanges } from './read-ranges.ts';
 import { readValue } from './read-value.ts';
 import { createUniqueNames } from './unique-names.ts';
@@ -49,8 +50,9 @@ export function channelOfRow(
 /** GDTF's attribute of what has none. */
 const NOTHING = 'NoFeature';
 
-/** The attribute of a row; its name where none is given. */
-export const attributeOf = (row: LaidRow['row']): string => oneLine(row.attribute) || oneLine(row.name) || NOTHING;
+/** The attribute of a row, confirmed or guessed; its name where none is given. */
+export const attributeOf = (row: LaidRow['row']): string =>
+  oneLine(withoutGuess(row.attribute)) || oneLine(row.name) || NOTHING;
 
 type Growing = Omit<ChannelFunction, 'ranges'> & { readonly ranges: NamedRange[] };
 

@@ -94,7 +94,6 @@ export const LEFT_OUT_REASONS = [
   'past-512',
   'too-long',
   'no-row',
-  'no-slot',
   'in-no-mode',
   'text',
 ] as const;

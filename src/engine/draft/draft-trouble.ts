@@ -55,7 +55,7 @@ export type DraftTrouble =
   | { readonly where: RowPlace; readonly kind: 'nothing-said' | 'repeat-gone' }
   /** The last slot it takes, with all its cells. */
   | { readonly where: RowPlace; readonly kind: 'past-512'; readonly break: number; readonly last: number }
-  /** A run of slots that the same rows take; a row alone takes it twice itself, or its cells lie over each other. */
+  /** The first run of slots that the same rows take; a row alone takes it twice itself, or its cells lie over each other. */
   | {
       readonly where: RowPlace;
       readonly kind: 'slot-taken-twice';

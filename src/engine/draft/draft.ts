@@ -57,7 +57,7 @@ export interface DraftRow {
   readonly break: string;
   /** What the manual calls it. */
   readonly name: string;
-  /** A GDTF attribute, or any text. */
+  /** A GDTF attribute, or any text; `Pan ?` is a guess that nobody has confirmed yet. */
   readonly attribute: string;
   /** Of which part it is; empty: of the body. Parts tell apart channels that do the same. */
   readonly part: string;

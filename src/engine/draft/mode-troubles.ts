@@ -68,8 +68,18 @@ function placedTroubles(mode: DraftMode, chart: ChartMode, found: readonly TypeT
   }
   const missing: DraftTrouble[] = mode.kept === '' ? [] : [{ where, kind: 'mode-kept-missing' }];
   const ids = new Map(chart.mode.channels.map((channel, at) => [nameOfRow(channel.part, rows[at]), rows[at]?.row.id]));
-  const placed = found.flatMap((trouble) => chartTrouble(mode, trouble, ids));
+  const placed = withoutRepeats(found.flatMap((trouble) => chartTrouble(mode, trouble, ids)));
   return [...missing, ...placed, ...rows.flatMap((row) => past512(mode, row)), ...alike(mode, chart, rows)];
+}
+
+/** Of several runs that the same rows take, as cells that lie over each other do, the first says it all. */
+function withoutRepeats(troubles: readonly DraftTrouble[]): readonly DraftTrouble[] {
+  const seen = new Set<string>();
+  return troubles.filter((trouble) => {
+    if (trouble.kind !== 'slot-taken-twice') return true;
+    const key = JSON.stringify([trouble.break, trouble.rows]);
+    return !seen.has(key) && seen.add(key);
+  });
 }
 
 /** How `channelName` spells a channel that is named after its row. */

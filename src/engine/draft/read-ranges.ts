@@ -85,7 +85,7 @@ function boundSpan([, sign = '', number = '', percent, rest = '']: RegExpExecArr
   const first = isPercent ? firstOfPercent(Number(number)) : Number(number);
   const last = isPercent ? lastOfPercent(Number(number)) : Number(number);
   const named = { rest: rest.replace(/^\s*[:=]?/u, '') };
-  if (sign === '>') return { from: last + 1, to: Math.max(LAST, last), ...named };
+  if (sign === '>') return { from: last + 1, to: Math.max(LAST, last + 1), ...named };
   if (sign === '<') return { from: 0, to: first - 1, ...named };
   return sign.startsWith('<') || sign === '≤' ? { from: 0, to: last, ...named } : { from: first, to: LAST, ...named };
 }
