@@ -91,6 +91,8 @@ export const LEFT_OUT_REASONS = [
   'decoration',
   'elsewhere',
   'too-many-slots',
+  'too-many-values',
+  'chart-full',
   'past-512',
   'too-long',
   'no-row',

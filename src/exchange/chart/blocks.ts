@@ -3,14 +3,14 @@ import type { Stretch } from './read-value.ts';
 
 /** A chart under one heading, before its rows are told apart by mode. */
 export interface Block {
-  readonly name: string;
+  name: string;
   /** Slots that its heading says it has. */
   readonly footprint: number | null;
   /** Names of its columns of slots. */
   readonly modes: readonly string[];
   readonly rows: RawRow[];
-  /** The highest slot that a line left out took, by column. */
-  elsewhere: number;
+  /** The highest slot so far, those of lines left out too. */
+  highest: number;
 }
 
 export interface RawRow {

@@ -2,6 +2,7 @@ import type { AttributeGuess, RemarkCode } from '#engine/draft/chart-reading.ts'
 import { COLOUR_LETTERS } from '#engine/type/attribute-words.ts';
 import { type ReadAttribute, readAttribute } from '#engine/type/read-attribute.ts';
 import type { RawRow, RawValue } from './blocks.ts';
+import { CHART_LIMITS } from './limits.ts';
 
 /** A channel on its way to a row. */
 export interface Channel {
@@ -35,8 +36,9 @@ export function takeApart(raw: RawRow, slots: readonly number[]): readonly Chann
     return names.map(({ name, part }, at) => {
       const channel = channelOf(raw, slots.slice(at, at + 1), name);
       const guess = channel.guess === 'sure' ? 'likely' : channel.guess;
-      const remarks = at === 0 ? [...channel.remarks, { code: 'taken-apart' as const, text: raw.name }] : [];
-      return { ...channel, guess, part: part === '' ? channel.part : part, remarks };
+      const remarks = at === 0 ? [...channel.remarks, ...apartRemarks(raw, slots.length)] : [];
+      const values = slots.length > CHART_LIMITS.shared ? [] : channel.values;
+      return { ...channel, guess, part: part === '' ? channel.part : part, values, remarks };
     });
   }
   if (slots.length > MOST_BYTES) return [];
@@ -44,6 +46,13 @@ export function takeApart(raw: RawRow, slots: readonly number[]): readonly Chann
   const clear = slots.length === 2 || channel.bytes === 'all' || channel.bytes === 'wider';
   if (clear) return [channel];
   return [{ ...channel, remarks: [...channel.remarks, { code: 'many-bytes', text: String(slots.length) }] }];
+}
+
+function apartRemarks(raw: RawRow, count: number): Channel['remarks'] {
+  const values = count > CHART_LIMITS.shared ? raw.values.filter((value) => value.text !== '') : [];
+  const text = values.map((value) => `${value.from}-${value.to} ${value.text}`).join('; ');
+  const apart = { code: 'taken-apart', text: raw.name } as const;
+  return text === '' ? [apart] : [apart, { code: 'value-unread', text }];
 }
 
 function channelOf(raw: RawRow, slots: readonly number[], text: string): Channel {

@@ -5,7 +5,8 @@ import type { Cell, SplitLine } from './split-lines.ts';
 
 const ROLE_WORDS = {
   slot: 'channel|channels|ch|chan|dmx channel|dmx ch|dmx slot|slot|slots|kanal|kanale|dmx kanal|canal|canal dmx|canale|canale dmx|canaux|voie|address|dmx address|adresse|offset|no|nr|#',
-  name: 'function|functions|name|parameter|feature|attribute|funktion|funktionen|fonction|fonctions|funcion|funciones|funzione|funzioni|parametre|parametro|bezeichnung|control|what it does',
+  name: 'function|functions|name|parameter|feature|funktion|funktionen|fonction|fonctions|funcion|funciones|funzione|funzioni|parametre|parametro|bezeichnung|control|what it does',
+  attribute: 'attribute|gdtf attribute|gdtf|attribut|attribut gdtf|atributo|attributo',
   value:
     'value|values|dmx value|dmx values|dmx|range|dmx range|decimal|dec|wert|werte|dmx wert|dmx werte|bereich|wertebereich|valeur|valeurs|valeur dmx|plage|valor|valores|valor dmx|valore|valori|valori dmx|rango',
   from: 'from|von|desde|da|min|start|dmx from',
@@ -50,14 +51,25 @@ const roleOf = (text: string): Role => ROLES.get(fold(text)) ?? 'other';
  */
 export function readColumnHeading(line: SplitLine, below: readonly SplitLine[]): Frame | 'words' | undefined {
   const filled = line.cells.filter((cell) => cell.text !== '');
+  if (line.cells.length > CHART_LIMITS.headings) return undefined;
   if (filled.length === 1) return headedByWords(line.text) ? 'words' : undefined;
   const roles = filled.map((cell) => roleOf(cell.text));
   const known = new Set(roles.filter((role) => role !== 'other'));
-  const named = known.has('name') || known.has('text') || known.has('value');
+  const named = known.has('name') || known.has('attribute') || known.has('text') || known.has('value');
   if (!named || (known.size < 2 && !filled.some((cell) => namesMode(cell.text)))) return undefined;
   if (filled.some((cell) => readLead(cell.text) !== undefined && !namesMode(cell.text))) return undefined;
-  const columns = line.cells.map((cell): FrameColumn => ({ ...cell, role: roleOf(cell.text) }));
+  const columns = oneName(line.cells.map((cell): FrameColumn => ({ ...cell, role: roleOf(cell.text) })));
   return withSlotColumns({ delimited: line.delimited, columns, modes: [] }, below);
+}
+
+/** The first column of names names the rows, a second one describes them; without one, that of attributes does. */
+function oneName(columns: readonly FrameColumn[]): readonly FrameColumn[] {
+  const names = columns.filter((column) => column.role === 'name');
+  const [first = columns.find((column) => column.role === 'attribute')] = names;
+  return columns.map((column) => {
+    if (column === first) return { ...column, role: 'name' };
+    return column.role === 'name' ? { ...column, role: 'text' } : column;
+  });
 }
 
 const namesMode = (text: string) => /\b(?:mode|modus|modo|\d{1,3}\s?-?\s?(?:ch|kanal|canaux|canales))/i.test(text);
@@ -80,7 +92,7 @@ function headedByWords(text: string): boolean {
 function withSlotColumns(frame: Frame, below: readonly SplitLine[]): Frame | undefined {
   const counts = frame.columns.map(() => ({ slots: 0, others: 0 }));
   for (const line of below) {
-    if (line.delimited !== frame.delimited) continue;
+    if (line.delimited !== frame.delimited || line.cells.length > CHART_LIMITS.columns) continue;
     for (const { cell, column } of placed(line, frame)) {
       const count = counts[column];
       if (cell.text === '' || count === undefined) continue;

@@ -82,7 +82,7 @@ function modeRemarks(
   const taken = new Map<number, number>();
   for (const slot of channels.flatMap((channel) => channel.slots)) taken.set(slot, (taken.get(slot) ?? 0) + 1);
   const alone = block.modes.length === 1;
-  const highest = [...taken.keys()].reduce((most, slot) => Math.max(most, slot), alone ? block.elsewhere + shift : 0);
+  const highest = [...taken.keys()].reduce((most, slot) => Math.max(most, slot), alone ? block.highest + shift : 0);
   const said = block.footprint ?? saidIn(block.modes[column] ?? '');
   if (said !== null && said !== highest)
     remarks.push({ code: 'footprint-differs', row: null, text: `${said}, ${highest}` });

@@ -54,7 +54,12 @@ const joined = (texts: ReadonlyMap<Role, readonly string[]>, role: Role) => (tex
 const namesOf = (texts: ReadonlyMap<Role, readonly string[]>) => {
   const [name = '', ...more] = texts.get('name') ?? [];
   const named = more.length === 0 ? name : `${name} (${more.join(', ')})`;
-  return { name: named, default: joined(texts, 'default'), highlight: joined(texts, 'highlight') };
+  return {
+    name: named,
+    attribute: joined(texts, 'attribute'),
+    default: joined(texts, 'default'),
+    highlight: joined(texts, 'highlight'),
+  };
 };
 
 function stretchOf(texts: ReadonlyMap<Role, readonly string[]>): Pick<Fields, 'stretch' | 'text' | 'unread'> {

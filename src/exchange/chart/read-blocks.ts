@@ -5,9 +5,14 @@ import { CHART_LIMITS } from './limits.ts';
 import { framedFields, freeFields, type Tell } from './line-fields.ts';
 import { type ModeHeading, readModeHeading } from './mode-heading.ts';
 import { isPageNumber, type PageLines, pageLines } from './page-lines.ts';
-import { readLead } from './read-lead.ts';
+import { type Lead, readLead } from './read-lead.ts';
 import type { SplitLine } from './split-lines.ts';
 import { tellsSlots } from './tell-slots.ts';
+
+interface Title {
+  readonly at: number;
+  readonly text: string;
+}
 
 /** Where the reader stands. */
 interface Reader {
@@ -21,18 +26,22 @@ interface Reader {
   /** A mode's heading, until a row follows. */
   pending: ModeHeading | null;
   /** A line of words that may turn out to be the name of the next chart. */
-  title: { readonly at: number; readonly text: string } | null;
+  title: Title | null;
+  /** The one that stood over the first chart. */
+  firstTitle: Title | null;
   row: RawRow | null;
   /** Spaces before the last row's slots. */
   indent: number;
   /** All rows of the block have a word before their slots. */
   worded: boolean;
+  /** Slots of all rows so far. */
+  slots: number;
   /** Lines that went on with the one above. */
   wrapped: number;
 }
 
 // How far below a heading is looked for what its columns hold, and how far a name may stand above its chart.
-const LOOK_BELOW = 60;
+const LOOK_BELOW = 40;
 const NAME_ABOVE = 3;
 const TITLE_LENGTH = 50;
 
@@ -50,9 +59,11 @@ export function readBlocks(lines: readonly SplitLine[]): {
     headedAt: -1,
     pending: null,
     title: null,
+    firstTitle: null,
     row: null,
     indent: 0,
     worded: false,
+    slots: 0,
     wrapped: 0,
   };
   lines.forEach((line, at) => {
@@ -81,8 +92,11 @@ function readPage(reader: Reader, line: SplitLine): Fate | undefined {
   return inChart ? undefined : leftOut('page');
 }
 
-const follows = (reader: Reader, [first = 0]: readonly number[]) =>
-  reader.pending !== null || reader.row === null || first === highestOf(reader) + 1 || first <= 1;
+/** Numbers that go on with the slots or values so far. */
+function follows({ pending, row, ...reader }: Reader, [first = 0]: readonly number[]): boolean {
+  if (pending !== null || row === null || first <= 1) return true;
+  return first === highestOf(reader) + 1 || first === (row.values.at(-1)?.to ?? -1) + 1;
+}
 
 function readHeading(reader: Reader, line: SplitLine, at: number): Fate | undefined {
   const below = reader.lines.slice(at + 1, at + 1 + LOOK_BELOW);
@@ -106,7 +120,7 @@ function readHeading(reader: Reader, line: SplitLine, at: number): Fate | undefi
 }
 
 function readFields(reader: Reader, line: SplitLine, at: number): Fate {
-  const tell: Tell = (lead, of) => tellsSlots(lead, contextOf(reader, of));
+  const tell: Tell = (lead, of) => tellsSlots(lead, contextOf(reader, of, at));
   const { frame } = reader;
   const framed = frame !== null && frame.delimited === line.delimited ? framedFields(line, frame, tell) : undefined;
   const fields = framed ?? freeFields(line, tell);
@@ -116,7 +130,16 @@ function readFields(reader: Reader, line: SplitLine, at: number): Fate {
   return takeText(reader, fields, line, at, framed === undefined ? 'free' : 'framed');
 }
 
-function contextOf(reader: Reader, line: SplitLine) {
+const COUNTED_BELOW = 64;
+
+/** What the next lines begin with, one by one. */
+function* leadsBelow(lines: readonly SplitLine[], at: number): Generator<Lead | undefined> {
+  for (const line of lines.slice(at + 1, at + 1 + COUNTED_BELOW)) {
+    yield readLead(line.cells.find((cell) => cell.text !== '')?.text ?? '');
+  }
+}
+
+function contextOf(reader: Reader, line: SplitLine, at: number) {
   const { row, pending, worded, indent } = reader;
   return {
     row,
@@ -124,12 +147,13 @@ function contextOf(reader: Reader, line: SplitLine) {
     highest: highestOf(reader),
     worded,
     indented: line.indent > indent && !line.delimited,
+    leadsBelow: () => leadsBelow(reader.lines, at),
   };
 }
 
-const highestOf = (reader: Reader): number => {
-  const block = reader.blocks.at(-1);
-  return block === undefined ? 0 : block.elsewhere;
+const highestOf = ({ blocks }: Pick<Reader, 'blocks'>): number => {
+  const block = blocks.at(-1);
+  return block === undefined ? 0 : block.highest;
 };
 
 const ELSEWHERE =
@@ -138,9 +162,10 @@ const ELSEWHERE =
 function takeSlots(reader: Reader, fields: Fields, line: SplitLine, at: number): Fate {
   const all = fields.slots.flat();
   if (all.some((slot) => slot > 512)) return leftOut('past-512');
+  if (reader.slots + all.length > CHART_LIMITS.slots) return leftOut('chart-full');
   if (goesOn(reader, fields)) return takeValue(reader, { ...fields, text: nameAndText(reader, fields) }, line);
   const block = blockFor(reader, all, at);
-  block.elsewhere = all.reduce((most, slot) => Math.max(most, slot), block.elsewhere);
+  block.highest = all.reduce((most, slot) => Math.max(most, slot), block.highest);
   if (ELSEWHERE.test(fields.name === '' ? fields.text : fields.name)) return leftOut('elsewhere');
   const row: RawRow = {
     slots: fields.slots,
@@ -154,6 +179,7 @@ function takeSlots(reader: Reader, fields: Fields, line: SplitLine, at: number):
     lines: [line.line],
   };
   block.rows.push(row);
+  reader.slots += all.length;
   reader.worded = fields.worded && (reader.worded || block.rows.length === 1);
   reader.indent = line.indent;
   reader.row = row;
@@ -180,21 +206,28 @@ function blockFor(reader: Reader, slots: readonly number[], at: number): Block {
   const modes = reader.frame?.modes ?? [''];
   const first = current?.rows[0]?.slots.flat().reduce((least, slot) => Math.min(least, slot), 512);
   const again = current !== undefined && (lowest === first || (first === undefined && lowest <= 1));
-  const restarts = reader.pending !== null ? lowest <= (current?.elsewhere ?? 0) : again && current.elsewhere > lowest;
+  const restarts = reader.pending !== null ? lowest <= (current?.highest ?? 0) : again && current.highest > lowest;
   const otherModes = current !== undefined && current.modes.length !== Math.max(1, modes.length);
   if (current !== undefined && !restarts && !otherModes) return current;
   const name = reader.pending?.name ?? titleFor(reader, at);
-  const block: Block = { name, footprint: reader.pending?.footprint ?? null, modes, rows: [], elsewhere: 0 };
+  const block: Block = { name, footprint: reader.pending?.footprint ?? null, modes, rows: [], highest: 0 };
   reader.blocks.push(block);
   reader.pending = null;
   return block;
 }
 
+/** A line of words near above a chart is its name, once there is more than one chart. */
 function titleFor(reader: Reader, at: number): string {
-  const { title, headedAt } = reader;
+  const { title, headedAt, blocks, firstTitle } = reader;
   const near =
     title !== null && (at - title.at <= NAME_ABOVE || (headedAt > title.at && headedAt - title.at <= NAME_ABOVE));
-  if (title === null || !near || reader.blocks.length === 0) return '';
+  const [first] = blocks;
+  if (first === undefined) reader.firstTitle = near ? title : null;
+  if (title === null || !near || first === undefined) return '';
+  if (firstTitle !== null && first.name === '') {
+    first.name = firstTitle.text;
+    reader.fates[firstTitle.at] = { kind: 'heading' };
+  }
   reader.fates[title.at] = { kind: 'heading' };
   return title.text;
 }
@@ -202,6 +235,7 @@ function titleFor(reader: Reader, at: number): string {
 function takeValue(reader: Reader, fields: Fields, line: SplitLine): Fate {
   const { row } = reader;
   if (row === null || fields.stretch === null) return leftOut('no-row');
+  if (row.values.length >= CHART_LIMITS.values) return leftOut('too-many-values');
   const text = fields.slots.length > 0 && fields.slots.flat().length > 0 ? fields.text : nameAndText(reader, fields);
   row.values.push({ ...fields.stretch, text });
   row.lines.push(line.line);
@@ -217,6 +251,11 @@ function takeText(reader: Reader, fields: Fields, line: SplitLine, at: number, l
   const behind = before === 'row' || before === 'range' || before === 'continuation';
   if (row !== null && behind && row.name === '' && row.values.length === 0) {
     row.name = text;
+    row.lines.push(line.line);
+    return { kind: 'continuation', row };
+  }
+  if (row !== null && before === 'range' && layout === 'free' && !line.delimited && isBare(row)) {
+    goOn(row, { ...NO_FIELDS, text }, text);
     row.lines.push(line.line);
     return { kind: 'continuation', row };
   }
@@ -237,6 +276,12 @@ function takeText(reader: Reader, fields: Fields, line: SplitLine, at: number, l
   if (text.length <= TITLE_LENGTH) reader.title = { at, text };
   return leftOut(reader.pages.comesAgain(line) ? 'page' : 'text');
 }
+
+/** The last values stand alone: their words are on a line of their own. */
+const isBare = (row: RawRow) => {
+  const last = row.values.at(-1);
+  return last !== undefined && last.text === '' && !(last.from === 0 && last.to >= 255);
+};
 
 function goOn(row: RawRow, fields: Fields, text: string): void {
   const last = row.values.at(-1);

@@ -35,6 +35,10 @@ export function splitLines(text: string): readonly SplitLine[] {
 
   function splitRow(row: { readonly line: number; readonly cells: readonly string[] }, last: number): SplitLine[] {
     const source = lines[row.line - 1] ?? '';
+    // Each as it stands: no chart is that wide, and cells times lines would not end.
+    if (row.cells.length > CHART_LIMITS.columns) {
+      return lines.slice(row.line - 1, last).map((each, at) => alignedLine(each, row.line + at));
+    }
     const plain = last === row.line && (row.cells.length < 2 || source.length > CHART_LIMITS.line);
     if (plain) return [alignedLine(source, row.line)];
     const cells = delimiter === '|' ? withoutFrame(row.cells) : row.cells;

@@ -12,6 +12,8 @@ interface Context {
   readonly worded: boolean;
   /** The line stands further in than the rows. */
   readonly indented: boolean;
+  /** What the next lines begin with. */
+  readonly leadsBelow: () => Iterable<Lead | undefined>;
 }
 
 /** The most slots of one channel (GDTF: up to 32 bit). */
@@ -32,10 +34,22 @@ export function tellsSlots(lead: Lead, context: Context): 'slots' | 'value' {
   const end = row.values.at(-1)?.to;
   const goesOn = first === (end === undefined ? 0 : end + 1);
   const next = first === highest + 1;
-  if (next && goesOn) return context.indented ? 'value' : 'slots';
+  if (next && goesOn) return context.indented || countsOn(last, context) ? 'value' : 'slots';
   if (next) return 'slots';
   if (goesOn) return 'value';
   return neither(lead, context, end);
+}
+
+/** Single values counted up to a long stretch: `5 Red`, `6 Blue`, `7-255 Rainbow`. */
+function countsOn(last: number, { leadsBelow }: Context): boolean {
+  let end = last;
+  for (const lead of leadsBelow()) {
+    const [first = -1, to = first] = lead?.numbers ?? [];
+    if (lead === undefined || lead.worded || lead.kind === 'list' || first !== end + 1) return false;
+    if (to - first >= MOST_BYTES) return true;
+    end = to;
+  }
+  return false;
 }
 
 /** Numbers that follow neither: a gap in the slots, a chart that starts again, or a gap in the values. */

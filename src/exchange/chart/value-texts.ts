@@ -40,9 +40,17 @@ export function rangesText(channel: Channel): Texts {
 
 // A line's last brackets name an attribute, so that those of the manual become round.
 const line = (from: number, to: number, text: string, tag: string) =>
-  [`${from}-${to}`, text.replaceAll('[', '(').replaceAll(']', ')'), tag === '' ? '' : `[${tag}]`]
-    .filter((each) => each !== '')
-    .join(' ');
+  [span(from, to, text), plain(text), tag === '' ? '' : `[${tag}]`].filter((each) => each !== '').join(' ');
+
+const plain = (text: string) =>
+  text
+    .replaceAll('[', '(')
+    .replaceAll(']', ')')
+    .replace(/^[%:=\s]+/, '');
+
+// `5 to 10 Hz` would be the values 5 to 10.
+const span = (from: number, to: number, text: string) =>
+  from === to && /^[\p{L}(]/u.test(text) && !/^to\b/i.test(text) ? String(from) : `${from}-${to}`;
 
 function inSteps(
   value: RawValue,
