@@ -3,7 +3,7 @@ import type { FactField } from '#engine/draft/draft.ts';
 import { HAZARD_KINDS, type Hazards } from '#engine/model/fixture-type.ts';
 import type { FactChange } from '#engine/type/compare-types.ts';
 import type { GdtfReport, LeftOut } from '#engine/type/gdtf-report.ts';
-import type { FileTaken, ModeSummary, TypeOrigin } from '#wire/library.ts';
+import type { FileTaken, ModeSummary, NamedDraft, TypeOrigin, TypeSummary } from '#wire/library.ts';
 import { footprintWords, HAZARD_NAMES } from './fixture-types.ts';
 import { LEFT_WORDS } from './gdtf.ts';
 import { counted } from './screens.ts';
@@ -30,11 +30,18 @@ export const LIBRARY_WORDS = {
   builtIn: 'built in',
   noModes: 'no modes',
   newType: 'Write a new type',
+  drafts: 'Being written',
+  unnamedDraft: 'A new type, without a name yet',
+  begun: (by: string, when: string) => `begun by ${by}, ${when}`,
 } as const;
 
 /** `r3`; a built-in type has no revisions. */
 export const revisionWord = ({ number, origin }: { readonly number: number; readonly origin: TypeOrigin }): string =>
   origin === 'built-in' ? LIBRARY_WORDS.builtIn : `r${number}`;
+
+/** What a draft is called so far. */
+export const draftName = ({ maker, model }: Pick<NamedDraft, 'maker' | 'model'>): string =>
+  `${maker} ${model}`.trim() || LIBRARY_WORDS.unnamedDraft;
 
 /** What can hurt, in a few words: `laser class 3B`, `moving parts`. */
 export function hazardWords(hazards: Hazards): readonly string[] {
@@ -90,9 +97,12 @@ export const leftText = (left: readonly LeftOut[]): string =>
 
 export const TYPE_WORDS = {
   loading: 'Fixture type',
+  of: ({ revision, origin }: Pick<TypeSummary, 'revision' | 'origin'>) =>
+    origin === 'built-in' ? LIBRARY_WORDS.builtIn : `revision ${revision}`,
   library: 'All types',
   change: 'Change it',
-  changeBuiltIn: 'A built-in type stays as it is. To change it, write a type of your own.',
+  changeBuiltIn: 'Write a type of your own from it',
+  builtInAbout: 'It comes with the program and stays as it is.',
   save: 'Save as GDTF',
   saveRevision: (number: number) => `Save revision ${number} as GDTF`,
   remove: 'Take it out of the library',

@@ -46,7 +46,8 @@ export function rangeText(range: ChartRange, use: Pick<ChartUse, 'attribute'>): 
   const other = range.attribute === use.attribute || range.attribute === '' ? '' : `[${range.attribute}]`;
   const when = range.when === null ? '' : CHART_WORDS.alsoWhen(range.when.attribute);
   const name = range.name === '' ? CHART_WORDS.unnamed : range.name;
-  return [name, other, physicalText(range), when].filter((text) => text !== '').join(' ');
+  const called = other === '' ? name : `${name} ${other}`;
+  return [called, physicalText(range), when].filter((text) => text !== '').join(', ');
 }
 
 const UNITS = { Angle: '°', Frequency: ' Hz', Length: ' m', Temperature: ' K', ColorComponent: '', None: '' } as const;

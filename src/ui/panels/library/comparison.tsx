@@ -4,6 +4,7 @@ import { footprintsOfMode } from '#engine/type/slots-of.ts';
 import { footprintWords } from '#words/fixture-types.ts';
 import { COMPARE_WORDS, factChangeSentence, textChangeSentence } from '#words/library.ts';
 import { type Column, Table } from '../../kit/table.tsx';
+import { ROWS_AT_TOP } from './slot-chart.tsx';
 import { SlotSide } from './slot-side.tsx';
 
 export interface ComparisonProps {
@@ -40,7 +41,7 @@ function ChangedMode({ change }: { readonly change: ModeChange }) {
   const { mode, description, firmware, slots } = change;
   const breaks = new Set(slots.map((each) => each.break)).size;
   return (
-    <div>
+    <div className={ROWS_AT_TOP}>
       <h3 className="text-large">{COMPARE_WORDS.changed(mode, slots.length)}</h3>
       {firmware === null ? null : <p>{textChangeSentence(COMPARE_WORDS.firmware, firmware)}</p>}
       {description === null ? null : <p>{textChangeSentence(COMPARE_WORDS.description, description)}</p>}

@@ -11,6 +11,7 @@ import { Asked } from './asked.tsx';
 import { BringFiles } from './bring-files.tsx';
 import { FindTypes } from './find-types.tsx';
 import { NewType } from './new-type.tsx';
+import { OpenDrafts } from './open-drafts.tsx';
 import { useCrew, useTypes } from './use-library.ts';
 
 /** A crew's fixture library: every type it has, and the ways in. */
@@ -41,6 +42,7 @@ function Library({ crewId }: { readonly crewId: string }) {
               <NewType crewId={crewId} />
             </BringFiles>
           )}
+          <OpenDrafts crewId={crewId} />
           <Asked answer={types}>{(all) => <FindTypes crewId={crewId} types={all} />}</Asked>
         </div>
       )}

@@ -13,8 +13,10 @@ export function RangeList({ use }: { readonly use: RangesOf }) {
       {use.rangeBytes === 1 ? null : <p className="text-soft">{CHART_WORDS.outOf(highest(use.rangeBytes))}</p>}
       <ul>
         {ranges.map((range) => (
-          <li key={JSON.stringify(range)} className="flex gap-3">
-            <span className="min-w-[4.5rem] shrink-0 text-right font-mono tabular-nums">{valuesText(range)}</span>
+          <li key={JSON.stringify(range)} className="flex gap-3 max-sm:block">
+            <span className="min-w-[4.5rem] shrink-0 text-right font-mono tabular-nums max-sm:mr-2">
+              {valuesText(range)}
+            </span>
             <span className="[overflow-wrap:anywhere]">{rangeText(range, use)}</span>
           </li>
         ))}

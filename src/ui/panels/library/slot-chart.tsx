@@ -17,7 +17,7 @@ export function SlotChart({ mode, chart }: SlotChartProps) {
     const rows = each.slots.flatMap(rowsOf);
     const cells = rows.some(({ use }) => use !== undefined && use.cell !== '');
     return (
-      <div key={each.break}>
+      <div key={each.break} className={ROWS_AT_TOP}>
         {several ? <h3 className="text-large">{title}</h3> : null}
         <Table
           caption={several ? `${mode}, ${title}` : mode}
@@ -30,6 +30,9 @@ export function SlotChart({ mode, chart }: SlotChartProps) {
     );
   });
 }
+
+/** Beside a list of values, the slot's other cells stand level with its first line. */
+export const ROWS_AT_TOP = '[&_td]:align-top [&_th]:align-top';
 
 interface ChartRow {
   readonly key: string;

@@ -23,26 +23,26 @@ export function TypeActions({ crew, details: { summary, newest } }: TypeActionsP
   const { open, busy, refused } = useOpenDraft(crew.id);
   const [removing, setRemoving] = useState(false);
   const builtIn = summary.origin === 'built-in';
-  const changes = crew.role !== 'reader' && !builtIn;
+  const writes = crew.role !== 'reader';
   return (
     <div className="flex flex-col gap-2">
       <div className="flex flex-wrap items-center gap-x-5 gap-y-2">
-        {changes ? (
+        {writes ? (
           <Button look="main" onClick={() => open(summary.id)} disabled={busy}>
-            {TYPE_WORDS.change}
+            {builtIn ? TYPE_WORDS.changeBuiltIn : TYPE_WORDS.change}
           </Button>
         ) : null}
         {/* Not a page of ours: the browser asks the server and saves the answer. */}
         <a href={typeFilePath(crew.id, summary.id, newest.number)} download className={LINK_CLASSES}>
           {TYPE_WORDS.save}
         </a>
-        {changes ? (
+        {writes && !builtIn ? (
           <Button look="danger" onClick={() => setRemoving(true)} className="sm:ml-auto">
             {TYPE_WORDS.remove}
           </Button>
         ) : null}
       </div>
-      {builtIn ? <p className="text-soft">{TYPE_WORDS.changeBuiltIn}</p> : null}
+      {builtIn ? <p className="text-soft">{TYPE_WORDS.builtInAbout}</p> : null}
       {refused === undefined ? null : <Message severity="blocker" said={refused} />}
       {removing ? (
         <RemoveType

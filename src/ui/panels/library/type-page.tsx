@@ -3,7 +3,7 @@
 import { useParams } from 'next/navigation';
 import type { CrewDetail } from '#wire/crews.ts';
 import type { TypeDetails } from '#wire/library.ts';
-import { LIBRARY_WORDS, revisionWord, TYPE_WORDS } from '#words/library.ts';
+import { LIBRARY_WORDS, TYPE_WORDS } from '#words/library.ts';
 import { PageFrame } from '../../kit/page-frame.tsx';
 import { TextLink } from '../../kit/text-link.tsx';
 import { Banner } from '../banner.tsx';
@@ -29,7 +29,7 @@ export function TypePage() {
   const name = found === undefined ? TYPE_WORDS.loading : `${found.maker} ${found.model}`;
   const about = (
     <span className="flex flex-wrap gap-x-4">
-      {found === undefined ? null : <span>{revisionWord({ number: found.revision, origin: found.origin })}</span>}
+      {found === undefined ? null : <span>{TYPE_WORDS.of(found)}</span>}
       <TextLink href={libraryPath(crew)}>{TYPE_WORDS.library}</TextLink>
     </span>
   );

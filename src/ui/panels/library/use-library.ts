@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import type { CrewDetail } from '#wire/crews.ts';
-import type { TypeDetails, TypeRevision, TypeSummary, WhereUsed } from '#wire/library.ts';
+import type { NamedDraft, TypeDetails, TypeRevision, TypeSummary, WhereUsed } from '#wire/library.ts';
 import { useTRPC } from '../../kit/data/trpc.tsx';
 
 /** What the server answered so far: undefined until it did, and why it refused. */
@@ -25,6 +25,12 @@ export function useCrew(crewId: string): Answer<CrewDetail> {
 /** Every type of a crew's library, with those built in. */
 export function useTypes(crewId: string): Answer<readonly TypeSummary[]> {
   const asked = useQuery(useTRPC().library.list.queryOptions({ crewId }));
+  return { value: asked.data, error: asked.error };
+}
+
+/** What the crew is writing, by the name each draft has so far. */
+export function useDrafts(crewId: string): Answer<readonly NamedDraft[]> {
+  const asked = useQuery(useTRPC().library.drafts.queryOptions({ crewId }));
   return { value: asked.data, error: asked.error };
 }
 

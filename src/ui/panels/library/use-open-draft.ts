@@ -15,7 +15,9 @@ export interface OpeningDraft {
 export function useOpenDraft(crewId: string): OpeningDraft {
   const router = useRouter();
   const openDraft = useMutation(
-    useTRPC().library.openDraft.mutationOptions({ onSuccess: (draft) => router.push(draftPath(crewId, draft.id)) }),
+    useTRPC().library.openDraft.mutationOptions({
+      onSuccess: (draft) => router.push(draftPath(crewId, draft.draftId)),
+    }),
   );
   return {
     open: (typeId) => openDraft.mutate({ crewId, typeId }),
