@@ -30,9 +30,7 @@ function grown(revision: LibraryRevision, by: number): LibraryRevision {
 }
 
 const take = (rig: Rig, type: string, revision: LibraryRevision) => {
-  const modes = matchModes(rig, type, revision).flatMap(({ mode, is }) =>
-    is === null ? [] : [{ mode: mode.mode, is }],
-  );
+  const modes = matchModes(rig, type, revision).flatMap(({ mode, is }) => (is === null ? [] : [{ mode, is }]));
   const plan = takeTypePlan(rig, { type, revision, modes });
   if (!plan.ok) throw new Error(plan.error.code);
   return plan.value;
@@ -80,7 +78,8 @@ describe('taking a type', () => {
 
   it('[PL17] tells modes by where they were copied from, by name, by a footprint that is the only one', () => {
     const rig = rigOf('1:1 RGB/3\n1:11 RGB/colours\n1:21 RGB/4\n1:31 RGB/7');
-    const by = (of: Rig) => matchModes(of, 'rgb', generic('RGB')).map(({ mode, is, by }) => [mode.mode, is, by]);
+    const by = (of: Rig) => matchModes(of, 'rgb', generic('RGB')).map(({ mode, is, by }) => [mode, is, by]);
+    expect(by(rigOf('1:1 Other/3'))).toEqual([]);
     const named = applyEdits(rig, [{ kind: 'set-mode', type: 'RGB', mode: 'colours', footprints: [9] }]);
     expect(by(named).sort()).toEqual([
       ['3', 'Colours', 'slots'],

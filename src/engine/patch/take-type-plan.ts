@@ -3,9 +3,9 @@ import { getRow, rowsOf } from '#base/table.ts';
 import { SLOTS } from '../model/address.ts';
 import type { Edit, Plan } from '../model/edit.ts';
 import { ADDRESS_FIELDS } from '../model/field.ts';
-import { foldName, modeId } from '../model/ids.ts';
-import type { Mode, Rig } from '../model/rig.ts';
-import { type LibraryRevision, pinMode, pinnedMode } from '../type/pin.ts';
+import { foldName, type ModeId, modeId } from '../model/ids.ts';
+import type { Rig } from '../model/rig.ts';
+import { type LibraryRevision, type Pin, pinMode, pinnedMode } from '../type/pin.ts';
 import { footprintsOfMode } from '../type/slots-of.ts';
 import type { PlanRefusal } from './plan-refusal.ts';
 
@@ -49,33 +49,53 @@ export function takeTypePlan(rig: Rig, { type, revision, modes }: TakeType): Res
 export type MatchedBy = 'copy' | 'name' | 'slots';
 
 export interface ModeMatch {
-  readonly mode: Mode;
+  /** As the rig calls it. */
+  readonly mode: string;
+  /** Its slots by break, as the rig knows them; null when it does not. */
+  readonly footprints: readonly number[] | null;
   /** The library's mode; null when none could be told. */
   readonly is: string | null;
   readonly by: MatchedBy | null;
 }
 
 /**
- * Which modes of a type of a rig are which of a revision: the one they were copied from, else the one of their name, else
- * the only one with their footprint. [PL17]
+ * Which modes of a type of a rig, those that only its units name included, are which of a revision: the one they were
+ * copied from, else the one of their name, else the only one with their footprint. [PL17]
  */
 export function matchModes(rig: Rig, type: string, revision: LibraryRevision): readonly ModeMatch[] {
   const names = new Map(revision.type.modes.map((mode) => [foldName(mode.name), mode.name]));
-  const ofType = [...rowsOf(rig.modes)].filter((mode) => foldName(mode.type) === foldName(type));
-  return ofType.map((mode): ModeMatch => {
-    const copied =
-      mode.pin?.typeId === revision.typeId ? names.get(foldName(pinnedMode(mode.pin)?.name ?? '')) : undefined;
-    if (copied !== undefined) return { mode, is: copied, by: 'copy' };
-    const named = names.get(foldName(mode.mode));
-    if (named !== undefined) return { mode, is: named, by: 'name' };
+  return modesNamed(rig, type).map(({ mode, footprints, pin }): ModeMatch => {
+    const copied = pin?.typeId === revision.typeId ? names.get(foldName(pinnedMode(pin)?.name ?? '')) : undefined;
+    if (copied !== undefined) return { mode, footprints, is: copied, by: 'copy' };
+    const named = names.get(foldName(mode));
+    if (named !== undefined) return { mode, footprints, is: named, by: 'name' };
     const alike = revision.type.modes.filter(
-      (each) => footprintsOfMode(revision.type, each).join('+') === mode.footprints.join('+'),
+      (each) => footprintsOfMode(revision.type, each).join('+') === footprints?.join('+'),
     );
     const [only] = alike;
-    return alike.length === 1 && only !== undefined
-      ? { mode, is: only.name, by: 'slots' }
-      : { mode, is: null, by: null };
+    if (alike.length !== 1 || only === undefined) return { mode, footprints, is: null, by: null };
+    return { mode, footprints, is: only.name, by: 'slots' };
   });
+}
+
+interface NamedMode {
+  readonly mode: string;
+  readonly footprints: readonly number[] | null;
+  readonly pin: Pin | null;
+}
+
+/** Every mode of a type that the rig knows or that a unit is set to. */
+function modesNamed(rig: Rig, type: string): readonly NamedMode[] {
+  const key = foldName(type);
+  const named = new Map<ModeId, NamedMode>();
+  for (const mode of rowsOf(rig.modes)) if (foldName(mode.type) === key) named.set(mode.id, mode);
+  for (const fixture of rowsOf(rig.fixtures)) {
+    const id = modeId(fixture.type, fixture.mode);
+    if (foldName(fixture.type) === key && !named.has(id)) {
+      named.set(id, { mode: fixture.mode, footprints: null, pin: null });
+    }
+  }
+  return [...named.values()];
 }
 
 /** The names under which a rig has copies of a library's type. */
