@@ -5,12 +5,16 @@ import type { SheetColumn, SheetKind, Standing } from '#engine/sheet/sheet.ts';
 import { findingSentence } from './findings.ts';
 import { CAUTION_FOOT, hazardCautions } from './fixture-types.ts';
 import { PRODUCT } from './screens.ts';
+import { slotDoes, slotStateWord, valuesInShort } from './slots.ts';
+import { byteWord, CHART_WORDS } from './type-chart.ts';
 
 /** What each sheet is called. */
 export const SHEET_TITLES: Readonly<Record<SheetKind, string>> = {
   patch: 'Patch sheet',
   channels: 'Channel sheet',
   universes: 'Universe sheet',
+  'universe-slots': 'Universe sheet, slot by slot',
+  'channel-slots': 'Channel sheet, slot by slot',
   findings: 'Findings',
 };
 
@@ -19,6 +23,8 @@ export const SHEET_ABOUT: Readonly<Record<SheetKind, string>> = {
   patch: 'Every unit by position and number, with all its cells. Bringing it in again gives the same rig.',
   channels: 'Every unit by channel, for whoever calls them.',
   universes: 'Every occupied run of slots by universe and slot.',
+  'universe-slots': 'All 512 slots of every universe: whose each is and what it does.',
+  'channel-slots': 'Every slot of every unit by channel, with its address and what it does.',
   findings: 'What the check found, with every unit it concerns.',
 };
 
@@ -27,6 +33,14 @@ const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HE
   first: 'First slot',
   last: 'Last slot',
   break: 'Break',
+  state: 'State',
+  ownSlot: 'Slot of the unit',
+  cell: CHART_WORDS.cell,
+  does: CHART_WORDS.does,
+  byte: CHART_WORDS.byte,
+  default: CHART_WORDS.default,
+  highlight: CHART_WORDS.highlight,
+  values: CHART_WORDS.ranges,
   severity: 'Severity',
   finding: 'Finding',
   units: 'Units',
@@ -49,6 +63,7 @@ export function sheetHead(kind: SheetKind, rigName: string, madeAt: number): rea
 export const standingOf = (rig: Rig, findings: readonly Finding[]): Standing => ({
   findings,
   say: (finding) => findingSentence(finding, rig),
+  slots: { state: slotStateWord, does: slotDoes, byte: byteWord, values: valuesInShort },
   cautions: hazardCautions,
   cautionFoot: CAUTION_FOOT,
 });

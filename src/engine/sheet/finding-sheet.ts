@@ -2,7 +2,7 @@ import { getRow } from '#base/table.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Fixture } from '../model/fixture.ts';
 import type { Rig } from '../model/rig.ts';
-import { rowsFrom, type Sheet, type SheetCell, type SheetColumn, type Standing } from './sheet.ts';
+import { cautionLines, rowsFrom, type Sheet, type SheetCell, type SheetColumn, type Standing } from './sheet.ts';
 
 const COLUMNS = [
   'severity',
@@ -15,7 +15,9 @@ const COLUMNS = [
 ] as const satisfies readonly SheetColumn[];
 
 /** One row per finding that stands, with every unit it concerns. */
-export function findingSheet(rig: Rig, { findings, say }: Standing): Sheet {
+export function findingSheet(rig: Rig, standing: Standing): Sheet {
+  const { findings, say } = standing;
+  const named = new Set(findings.flatMap((finding) => finding.fixtures));
   const rows = rowsFrom(findings, (finding): readonly SheetCell[] => {
     const fixtures = finding.fixtures.flatMap((id) => getRow(rig.fixtures, id) ?? []);
     const run = runOf(finding);
@@ -30,7 +32,8 @@ export function findingSheet(rig: Rig, { findings, say }: Standing): Sheet {
       channels.join(', '),
     ];
   });
-  return { kind: 'findings', columns: COLUMNS, ...rows, foot: [] };
+  const fixtures = [...named].flatMap((id) => getRow(rig.fixtures, id) ?? []);
+  return { kind: 'findings', columns: COLUMNS, ...rows, foot: cautionLines(rig, fixtures, standing) };
 }
 
 const runOf = (finding: Finding) => ('run' in finding ? finding.run : undefined);

@@ -8,7 +8,8 @@ import { EMPTY_RIG, type Rig } from '../model/rig.ts';
 import { makeSheet } from './make-sheet.ts';
 import { SHEET_KINDS, type SheetKind } from './sheet.ts';
 
-const NOTHING = { findings: [], say: () => '', cautions: () => [], cautionFoot: '' };
+const SLOTS = { state: () => '', does: () => '', byte: () => '', values: () => '' };
+const NOTHING = { findings: [], say: () => '', slots: SLOTS, cautions: () => [], cautionFoot: '' };
 
 function rigOf(rows: readonly Cells[], more: readonly Edit[] = []): Rig {
   const adds = rows.map(

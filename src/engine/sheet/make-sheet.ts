@@ -1,10 +1,12 @@
 import { unreachable } from '#base/unreachable.ts';
 import type { Rig } from '../model/rig.ts';
 import { channelSheet } from './channel-sheet.ts';
+import { channelSlotSheet } from './channel-slot-sheet.ts';
 import { findingSheet } from './finding-sheet.ts';
 import { patchSheet } from './patch-sheet.ts';
 import type { Sheet, SheetKind, Standing } from './sheet.ts';
 import { universeSheet } from './universe-sheet.ts';
+import { universeSlotSheet } from './universe-slot-sheet.ts';
 
 /** The sheet of a kind of a rig, with what stands at its foot. */
 export function makeSheet(kind: SheetKind, rig: Rig, standing: Standing): Sheet {
@@ -15,6 +17,10 @@ export function makeSheet(kind: SheetKind, rig: Rig, standing: Standing): Sheet 
       return channelSheet(rig, standing);
     case 'universes':
       return universeSheet(rig, standing);
+    case 'universe-slots':
+      return universeSlotSheet(rig, standing);
+    case 'channel-slots':
+      return channelSlotSheet(rig, standing);
     case 'findings':
       return findingSheet(rig, standing);
     default:

@@ -4,22 +4,35 @@ import type { Fixture } from '../model/fixture.ts';
 import type { Hazards } from '../model/fixture-type.ts';
 import { foldName } from '../model/ids.ts';
 import type { Mode, Rig } from '../model/rig.ts';
+import type { PinnedUse } from '../type/pin-slots.ts';
 import type { PatchColumn } from './patch-format.ts';
+import type { SlotState } from './universe-slots.ts';
 
-export const SHEET_KINDS = ['patch', 'channels', 'universes', 'findings'] as const;
+export const SHEET_KINDS = ['patch', 'channels', 'universes', 'universe-slots', 'channel-slots', 'findings'] as const;
 
 export type SheetKind = (typeof SHEET_KINDS)[number];
 
 /** A cell of a sheet: numbers stay numbers, null is empty. */
 export type SheetCell = string | number | null;
 
-/** `first` and `last` are the ends of a slot run, `break` which of a fixture's breaks it is, `units` and `channels` name several. */
+/**
+ * `first` and `last` are the ends of a slot run, `break` which of a fixture's breaks it is and `ownSlot` which slot of that
+ * break, `units` and `channels` name several. `cell` to `values` are what a slot does.
+ */
 export type SheetColumn =
   | PatchColumn
   | 'label'
   | 'first'
   | 'last'
   | 'break'
+  | 'state'
+  | 'ownSlot'
+  | 'cell'
+  | 'does'
+  | 'byte'
+  | 'default'
+  | 'highlight'
+  | 'values'
   | 'severity'
   | 'finding'
   | 'units'
@@ -55,10 +68,21 @@ export interface Sheet {
   readonly foot: readonly FootLine[];
 }
 
-/** What stands when the sheet is made, how a finding is said, and what to mind with a type that has hazards. */
+/** How what a slot does is said. */
+export interface SlotWords {
+  readonly state: (state: SlotState) => string;
+  /** Nothing for a hole; null when nobody knows. */
+  readonly does: (uses: readonly PinnedUse[] | null) => string;
+  readonly byte: (use: PinnedUse) => string;
+  /** The stretches of its values in short; empty when they say nothing. */
+  readonly values: (use: PinnedUse) => string;
+}
+
+/** What stands when the sheet is made, how a finding and a slot are said, and what to mind with a type that has hazards. */
 export interface Standing {
   readonly findings: readonly Finding[];
   readonly say: (finding: Finding) => string;
+  readonly slots: SlotWords;
   readonly cautions: (hazards: Hazards) => readonly string[];
   /** Who has the last word: under all cautions. */
   readonly cautionFoot: string;
@@ -97,4 +121,18 @@ export function rowsFrom<Item>(
     },
   };
   return { rows, length: items.length };
+}
+
+/** Rows made of items whenever they are asked for, any number of each; `length` of all of them. */
+export function rowsFromEach<Item>(
+  items: readonly Item[],
+  length: number,
+  rowsOfItem: (item: Item) => Iterable<readonly SheetCell[]>,
+): Pick<Sheet, 'rows' | 'length'> {
+  const rows = {
+    *[Symbol.iterator]() {
+      for (const item of items) yield* rowsOfItem(item);
+    },
+  };
+  return { rows, length };
 }

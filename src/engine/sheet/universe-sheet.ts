@@ -2,7 +2,15 @@ import { getRow } from '#base/table.ts';
 import { type Claim, slotRuns } from '../address/claim.ts';
 import type { Fixture } from '../model/fixture.ts';
 import type { Rig } from '../model/rig.ts';
-import { findingLines, rowsFrom, type Sheet, type SheetCell, type SheetColumn, type Standing } from './sheet.ts';
+import {
+  cautionLines,
+  findingLines,
+  rowsFrom,
+  type Sheet,
+  type SheetCell,
+  type SheetColumn,
+  type Standing,
+} from './sheet.ts';
 import { byPlace } from './sheet-order.ts';
 
 const COLUMNS = [
@@ -39,5 +47,7 @@ export function universeSheet(rig: Rig, standing: Standing): Sheet {
     claim.part,
     fixture.purpose,
   ]);
-  return { kind: 'universes', columns: COLUMNS, ...rows, foot: findingLines(standing) };
+  const claimants = new Set(runs.map(({ fixture }) => fixture));
+  const foot = [...cautionLines(rig, claimants, standing), ...findingLines(standing)];
+  return { kind: 'universes', columns: COLUMNS, ...rows, foot };
 }

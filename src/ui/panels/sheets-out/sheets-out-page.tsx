@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { SHEET_KINDS } from '#engine/sheet/sheet.ts';
 import type { RigSummary } from '#wire/rigs.ts';
 import { SHEETS_OUT_WORDS } from '#words/rig-pages.ts';
 import { SHEET_ABOUT, SHEET_TITLES } from '#words/sheets.ts';
@@ -7,8 +8,6 @@ import { LINK_CLASSES } from '../../kit/text-link.tsx';
 import { Part } from '../part.tsx';
 import { RigBanner } from '../rig/rig-banner.tsx';
 import { SavedHere } from '../rig/saved-here.tsx';
-
-const SHEETS = ['patch', 'channels', 'universes', 'findings'] as const;
 
 /** The sheets of a rig, as downloads and by address. */
 export function SheetsOutPage({ rig }: { readonly rig: RigSummary }) {
@@ -45,7 +44,7 @@ function Sheets({ rigId }: { readonly rigId: string }) {
           {words.bomHint}
         </p>
       </div>
-      {SHEETS.map((sheet) => {
+      {SHEET_KINDS.map((sheet) => {
         const path = `/api/rigs/${rigId}/sheets/${sheet}.csv${bom ? '?bom=1' : ''}`;
         return (
           <Part key={sheet} title={SHEET_TITLES[sheet]} about={SHEET_ABOUT[sheet]}>
