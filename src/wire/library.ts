@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { DraftTrouble } from '#engine/draft/draft-trouble.ts';
 import type { FixtureType, Hazards } from '#engine/model/fixture-type.ts';
 import type { GdtfReport } from '#engine/type/gdtf-report.ts';
 import { Id } from './id.ts';
@@ -12,6 +13,8 @@ export const OpenDraft = z.object({
   /** The type it becomes a revision of; null: a new type. */
   typeId: Id.nullable(),
 });
+/** Types of which the newest revision is asked for. */
+export const NewestOf = z.object({ crewId: Id, typeIds: z.array(Id).max(2000) });
 export const DraftRef = z.object({ draftId: Id });
 export const PublishDraft = DraftRef.extend({ note: z.string().max(500) });
 
@@ -57,6 +60,12 @@ export interface TypeRevision extends TypeRevisionSummary {
   readonly report: GdtfReport | null;
 }
 
+export interface NewestRevision {
+  readonly typeId: string;
+  readonly number: number;
+  readonly hash: string;
+}
+
 /** A type with its newest revision whole, and all its revisions, newest first. */
 export interface TypeDetails {
   readonly summary: TypeSummary;
@@ -74,13 +83,20 @@ export interface OpenDraftSummary {
   readonly at: string;
 }
 
+/** An open draft as the list of a crew's drafts shows it: with what stands in it as maker and model right now. */
+export interface NamedDraft extends OpenDraftSummary {
+  readonly maker: string;
+  readonly model: string;
+}
+
+/** Once it is published, `typeId` is the type that it became a revision of. */
 export interface DraftDetails extends OpenDraftSummary {
   readonly crewId: string;
   readonly crewName: string;
   /** What I am in its crew. */
   readonly role: Role;
   readonly state: 'open' | 'published' | 'dropped';
-  /** The type of the base revision, of which modes may be kept. */
+  /** The type it started from, of which modes may be kept: a revision's, or that of a built-in type. */
   readonly baseType: FixtureType | null;
 }
 
@@ -91,6 +107,9 @@ export interface TypeTaken {
   /** The number of the revision it is. */
   readonly number: number;
 }
+
+/** The answer to publishing a draft. `stopped`: nothing was published, because of these; the draft stays open. */
+export type DraftPublished = TypeTaken | { readonly outcome: 'stopped'; readonly troubles: readonly DraftTrouble[] };
 
 /** The answer to a `.gdtf` file that was taken. */
 export interface FileTaken extends TypeTaken {

@@ -18,6 +18,7 @@ export type Refusal =
   | 'no-such-revision'
   | 'no-such-draft'
   | 'draft-closed'
+  | 'draft-busy'
   | 'built-in-type'
   | 'type-name-taken'
   | 'type-unnamed'

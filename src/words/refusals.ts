@@ -23,12 +23,13 @@ export const REFUSAL_SENTENCES: Readonly<Record<Refusal, string>> = {
   'no-such-revision': 'This type has no such revision. Look it up in the list of its revisions.',
   'no-such-draft': 'There is no such draft among those of your crews. Look it up in the library of the crew.',
   'draft-closed': 'This draft was published or dropped already. Reload the library, and start a new draft.',
+  'draft-busy': 'Somebody writes in this draft right now. Nothing was published. Publish again in a moment.',
   'built-in-type': 'This type came with Rigledger and stays as it is. Start a draft from it to make one of your own.',
   'type-name-taken':
     'Another type of this library has that maker and model already. Write a revision of that one, or give this one another name.',
   'type-unnamed': 'The type has no name. Give it one, or name the file after it, and try again.',
   'type-too-large':
-    'The type in the file takes more time or room to read than any fixture type needs. Take modes that nobody uses out of it.',
+    'This takes more time or room than any fixture type needs. Take modes that nobody uses out of it, and try again.',
   'too-many-revisions':
     'This type has as many revisions as a type can have. Make a new type of it, under another name.',
   'too-many-drafts': 'This crew has as many open drafts as it can. Publish or drop one first.',

@@ -24,6 +24,7 @@ const CODES: Readonly<Record<Refusal, TRPC_ERROR_CODE_KEY>> = {
   'no-such-revision': 'NOT_FOUND',
   'no-such-draft': 'NOT_FOUND',
   'draft-closed': 'CONFLICT',
+  'draft-busy': 'CONFLICT',
   'built-in-type': 'CONFLICT',
   'type-name-taken': 'CONFLICT',
   'type-unnamed': 'BAD_REQUEST',

@@ -10,11 +10,16 @@ import { createInvitation } from './invitations/create.ts';
 import { lookAtInvitation } from './invitations/look.ts';
 import { revokeInvitation } from './invitations/revoke.ts';
 import { getDraft } from './library/draft.ts';
+import { listDrafts } from './library/drafts.ts';
 import { dropDraft } from './library/drop-draft.ts';
 import { getType } from './library/get.ts';
 import { listTypes } from './library/list.ts';
+import { newestOf } from './library/newest.ts';
+import { openDraft } from './library/open-draft.ts';
+import { publishDraft } from './library/publish-draft.ts';
 import { removeType } from './library/remove.ts';
 import { getRevision } from './library/revision.ts';
+import { whereUsed } from './library/where-used.ts';
 import { recallMapping } from './list-mappings/recall.ts';
 import { rememberMapping } from './list-mappings/remember.ts';
 import { getMe } from './me/get.ts';
@@ -49,11 +54,16 @@ export const appRouter = trpc.router({
   venues: { list: listVenues, create: createVenue, rename: renameVenue },
   rigs: { list: listRigs, create: createRig, get: getRig, rename: renameRig, remove: removeRig },
   library: {
+    newest: newestOf,
     list: listTypes,
     get: getType,
     revision: getRevision,
     remove: removeType,
+    whereUsed,
+    openDraft,
+    drafts: listDrafts,
     draft: getDraft,
+    publishDraft,
     dropDraft,
   },
   listMappings: { recall: recallMapping, remember: rememberMapping },

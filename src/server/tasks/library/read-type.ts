@@ -1,7 +1,8 @@
 import type { FixtureType } from '#engine/model/fixture-type.ts';
-import type { OpenDraftSummary, TypeDetails, TypeRevision, TypeRevisionSummary } from '#wire/library.ts';
+import type { TypeDetails, TypeRevision, TypeRevisionSummary } from '#wire/library.ts';
 import type { Store } from '../../db/store.ts';
 import { type BuiltInType, findBuiltIn, isBuiltIn } from './built-in-types.ts';
+import { openDrafts } from './open-drafts.ts';
 import { typeSummaries } from './type-summaries.ts';
 
 /** A type of a crew's library as somebody of that crew names it. */
@@ -16,7 +17,18 @@ export async function readType(store: Store, { crewId, typeId }: TypeOfCrew): Pr
   const [summary] = await typeSummaries(store, { crewId, typeId });
   const newest = summary && (await readRevision(store, { crewId, typeId, number: summary.revision }));
   if (!newest) return undefined;
-  return { summary, newest, revisions: await listRevisions(store, typeId), drafts: await openDrafts(store, typeId) };
+  return {
+    summary,
+    newest,
+    revisions: await listRevisions(store, typeId),
+    drafts: await openDrafts(store, { crewId, typeId }),
+  };
+}
+
+export async function typeIsThere(store: Store, { crewId, typeId }: TypeOfCrew): Promise<boolean> {
+  if (isBuiltIn(typeId)) return (await findBuiltIn(typeId)) !== undefined;
+  const where = { id: typeId, crewId, removedAt: null };
+  return (await store.prisma.fixtureType.findFirst({ where, select: { id: true } })) !== null;
 }
 
 /** One revision whole. Undefined when the library has no such type, or the type no such revision. */
@@ -50,17 +62,6 @@ async function listRevisions(store: Store, typeId: string): Promise<readonly Typ
     [typeId],
   );
   return rows.map(spelled);
-}
-
-/** The open drafts of a type, the last begun first. */
-async function openDrafts(store: Store, typeId: string): Promise<readonly OpenDraftSummary[]> {
-  const rows = await store.sql.query<Omit<OpenDraftSummary, 'at'> & { readonly at: Date }>(
-    `select d.id, d.type_id as "typeId", d.base, coalesce(u.name, '') as by, d.created_at as at
-       from type_draft d left join "user" u on u.id = d.created_by
-      where d.type_id = $1 and d.state = 'open' order by d.created_at desc, d.id`,
-    [typeId],
-  );
-  return rows.map((row) => ({ ...row, at: row.at.toISOString() }));
 }
 
 function builtInDetails(found: BuiltInType | undefined): TypeDetails | undefined {
