@@ -4,6 +4,7 @@ import { XmlDocument, XsdValidator } from 'libxml2-wasm';
 import { Schema } from 'node-schematron';
 import { describe, expect, it } from 'vitest';
 import { seededRng } from '#base/rng.ts';
+import { DEMO_TYPES } from '#demo/types/demo-types.ts';
 import type { FixtureType } from '#engine/model/fixture-type.ts';
 import { GENERIC_TYPES } from '#engine/type/generic-types.ts';
 import { exportGdtf } from '#exchange/gdtf/export-gdtf.ts';
@@ -60,6 +61,13 @@ describe('exported descriptions against the published schema and Schematron of G
   });
 
   it.each(GENERIC_TYPES.map((type) => [type.model, type] as const))('finds no fault in %s', (_model, type) => {
+    expect(faultsOf(descriptionOf(type))).toEqual([]);
+  });
+
+  const revisions = DEMO_TYPES.flatMap(({ id, revisions }) =>
+    revisions.map(({ type }, at) => [`${id}, revision ${at + 1}`, type] as const),
+  );
+  it.each(revisions)('finds no fault in %s', (_name, type) => {
     expect(faultsOf(descriptionOf(type))).toEqual([]);
   });
 
