@@ -59,6 +59,8 @@ export const SHEET_WORDS = {
   keys: 'Keys',
   findings: 'Findings',
   types: 'Types',
+  firmware: 'Firmware',
+  hazards: 'Hazards',
   positions: 'Positions',
   universes: 'Universes',
   notes: 'Notes',
@@ -197,7 +199,7 @@ export const NOTICE_WORDS = {
 export const TYPES_WORDS = {
   title: 'Types in use',
   about:
-    'What each mode of a type takes: slots of each break, with a space or + between them. Removing a mode does not touch the units that are set to it.',
+    'What the units are, and the slots of each break of their modes. A type taken from the library brings what every slot does with it. Removing a mode does not touch the units that are set to it.',
   type: 'Type',
   mode: 'Mode',
   slots: 'Slots',

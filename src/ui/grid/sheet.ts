@@ -40,6 +40,8 @@ export type PanelName =
   | 'columns'
   | 'plans'
   | 'types'
+  | 'firmware'
+  | 'hazards'
   | 'positions'
   | 'universes'
   | 'notes'

@@ -5,8 +5,10 @@ import { useRig } from '../kit/data/use-rigs.ts';
 import { connectRig } from './connect-rig.ts';
 import type { SaveStatus } from './link.ts';
 import type { RigStore } from './rig-store.ts';
+import { useLibraryNews } from './use-library-news.ts';
 
 const Opened = createContext<RigStore | undefined>(undefined);
+const Crew = createContext<string | undefined>(undefined);
 
 export interface OpenRigProps {
   readonly rigId: string;
@@ -19,7 +21,7 @@ export interface OpenRigProps {
  */
 export function OpenRig({ rigId, children }: OpenRigProps) {
   const user = useMe().value?.user?.id;
-  const role = useRig(rigId).value?.role;
+  const { role, crewId } = useRig(rigId).value ?? {};
   const known = role === undefined ? undefined : role === 'reader' ? 'reader' : 'writer';
   const [store, setStore] = useState<RigStore>();
   useEffect(() => {
@@ -31,7 +33,12 @@ export function OpenRig({ rigId, children }: OpenRigProps) {
       opened.close();
     };
   }, [user, rigId, known]);
-  return <Opened value={store}>{children}</Opened>;
+  useLibraryNews(store, crewId);
+  return (
+    <Crew value={crewId}>
+      <Opened value={store}>{children}</Opened>
+    </Crew>
+  );
 }
 
 /** The open rig, behind its one door; undefined until it is open. */
@@ -40,6 +47,11 @@ export function useOpenRig(): RigStore | undefined {
 }
 
 const NEVER = () => () => undefined;
+
+/** The crew whose rig is open; undefined until it is known. */
+export function useRigCrew(): string | undefined {
+  return useContext(Crew);
+}
 
 /** The open rig as it stands; empty until there is one. */
 export function useRigNow(): Rig {

@@ -5,11 +5,13 @@ import type { PanelName, Sheet } from '../grid/sheet.ts';
 import { ColumnsPanel } from './panels/columns-panel.tsx';
 import { FilterPanel } from './panels/filter-panel.tsx';
 import { FindingsPanel } from './panels/findings-panel.tsx';
+import { FirmwarePanel } from './panels/firmware-panel.tsx';
+import { HazardsPanel } from './panels/hazards-panel.tsx';
 import { KeysDialog } from './panels/keys-dialog.tsx';
 import { NotesPanel } from './panels/notes-panel.tsx';
 import { PlansPanel } from './panels/plans-panel.tsx';
 import { PositionsPanel } from './panels/positions-panel.tsx';
-import { TypesPanel } from './panels/types-panel.tsx';
+import { TypesPanel } from './panels/types/types-panel.tsx';
 import { UniversesPanel } from './panels/universes-panel.tsx';
 
 export interface OpenPanelProps {
@@ -35,6 +37,10 @@ export function OpenPanel({ sheet, panel, onGo, onGoTo, onClose }: OpenPanelProp
       return <PlansPanel sheet={sheet} onClose={onClose} />;
     case 'types':
       return <TypesPanel sheet={sheet} onClose={onClose} />;
+    case 'firmware':
+      return <FirmwarePanel sheet={sheet} onGo={onGoTo} onClose={onClose} />;
+    case 'hazards':
+      return <HazardsPanel sheet={sheet} onClose={onClose} />;
     case 'positions':
       return <PositionsPanel sheet={sheet} onClose={onClose} />;
     case 'universes':

@@ -18,9 +18,30 @@ export interface SheetToolsProps {
   readonly onLeave: () => void;
 }
 
-const PANELS = ['findings', 'filter', 'columns', 'plans', 'types', 'positions', 'universes', 'notes', 'keys'] as const;
+const PANELS = [
+  'findings',
+  'filter',
+  'columns',
+  'plans',
+  'types',
+  'firmware',
+  'hazards',
+  'positions',
+  'universes',
+  'notes',
+  'keys',
+] as const;
 /** On a phone there are no columns and no keys, and one unit is selected at a time. */
-const ON_A_PHONE: readonly PanelName[] = ['findings', 'filter', 'types', 'positions', 'universes', 'notes'];
+const ON_A_PHONE: readonly PanelName[] = [
+  'findings',
+  'filter',
+  'types',
+  'firmware',
+  'hazards',
+  'positions',
+  'universes',
+  'notes',
+];
 
 /** The line over the sheet: find, the tally of findings, and words for everything else. */
 export function SheetTools({ sheet, find, onJump, onLeave }: SheetToolsProps) {

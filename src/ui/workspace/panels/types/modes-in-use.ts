@@ -58,10 +58,10 @@ export function renameType(rig: Rig, modes: readonly Mode[], to: string): Plan {
   return { name: 'set-mode', edits: modes.flatMap((mode) => renameEdits(rig, mode, { type: to, mode: mode.mode })) };
 }
 
-function renameEdits(rig: Rig, { id, type, mode, footprints }: Mode, to: { type: string; mode: string }): Edit[] {
+function renameEdits(rig: Rig, { id, type, mode, footprints, pin }: Mode, to: { type: string; mode: string }): Edit[] {
   const edits: Edit[] = [];
   if (modeId(to.type, to.mode) !== id) edits.push({ kind: 'remove-mode', type, mode });
-  edits.push({ kind: 'set-mode', ...to, footprints });
+  edits.push({ kind: 'set-mode', ...to, footprints, pin });
   for (const fixture of rowsOf(rig.fixtures)) {
     if (modeId(fixture.type, fixture.mode) !== id) continue;
     edits.push({ kind: 'set-cell', fixture: fixture.id, field: 'type', value: to.type });
