@@ -1,9 +1,11 @@
 import type { Clock } from '#base/clock.ts';
 import { readRig } from '#document/read/rig-reader.ts';
 import { checkRig } from '#engine/check/check-rig.ts';
+import type { Finding } from '#engine/model/finding.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { makeSheet } from '#engine/sheet/make-sheet.ts';
 import { SHEET_KINDS, type SheetKind } from '#engine/sheet/sheet.ts';
+import { copiedTypes } from '#engine/type/copied-types.ts';
 import { writeSheet } from '#exchange/csv/write-sheet.ts';
 import { HTTP_SENTENCES } from '#words/http.ts';
 import { REFUSAL_SENTENCES } from '#words/refusals.ts';
@@ -12,6 +14,7 @@ import { may } from '../../access/policy.ts';
 import { standingOnRig } from '../../access/standing.ts';
 import type { Store } from '../../db/store.ts';
 import type { SyncService } from '../../sync/sync-service.ts';
+import { newestRevisions } from '../../tasks/library/newest-revisions.ts';
 import type { ApiRequest, Route } from '../api-request.ts';
 import { refusal } from '../json.ts';
 
@@ -42,7 +45,9 @@ async function sendSheet(request: ApiRequest, { store, sync, clock }: SheetOptio
   const rig = await sync.readRig(rigId, readRig);
   if (!rig) return refusal(404, 'no-such-rig', REFUSAL_SENTENCES['no-such-rig']);
   const at = clock.now();
-  const text = csvOf(rig, { kind, name: standing.rigName, at });
+  const newest = await newestRevisions(store, { crewId: standing.crewId, typeIds: copiedTypes(rig) });
+  const findings = checkRig(rig, newest);
+  const text = csvOf(rig, { kind, name: standing.rigName, at, findings });
   const mark = request.url.searchParams.get('bom') === '1' ? '\ufeff' : '';
   return new Response(streamOf(mark, text), {
     headers: {
@@ -57,10 +62,11 @@ interface SheetOf {
   readonly kind: SheetKind;
   readonly name: string;
   readonly at: number;
+  readonly findings: readonly Finding[];
 }
 
-function csvOf(rig: Rig, { kind, name, at }: SheetOf): Iterable<string> {
-  const sheet = makeSheet(kind, rig, standingOf(rig, checkRig(rig)));
+function csvOf(rig: Rig, { kind, name, at, findings }: SheetOf): Iterable<string> {
+  const sheet = makeSheet(kind, rig, standingOf(rig, findings));
   return writeSheet(sheet, {
     head: sheetHead(kind, name, at),
     heading: sheetHeading,
