@@ -5,8 +5,8 @@ import type { SheetColumn, SheetKind, Standing } from '#engine/sheet/sheet.ts';
 import { findingSentence } from './findings.ts';
 import { CAUTION_FOOT, hazardCautions } from './fixture-types.ts';
 import { PRODUCT } from './screens.ts';
-import { slotDoes, slotStateWord, valuesInShort } from './slots.ts';
-import { byteWord, CHART_WORDS } from './type-chart.ts';
+import { SLOT_WORDS } from './slots.ts';
+import { CHART_WORDS } from './type-chart.ts';
 
 /** What each sheet is called. */
 export const SHEET_TITLES: Readonly<Record<SheetKind, string>> = {
@@ -63,7 +63,7 @@ export function sheetHead(kind: SheetKind, rigName: string, madeAt: number): rea
 export const standingOf = (rig: Rig, findings: readonly Finding[]): Standing => ({
   findings,
   say: (finding) => findingSentence(finding, rig),
-  slots: { state: slotStateWord, does: slotDoes, byte: byteWord, values: valuesInShort },
+  slots: SLOT_WORDS,
   cautions: hazardCautions,
   cautionFoot: CAUTION_FOOT,
 });

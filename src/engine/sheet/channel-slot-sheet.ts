@@ -1,6 +1,7 @@
 import { modeOf } from '../model/find-mode.ts';
 import type { Fixture } from '../model/fixture.ts';
 import type { Rig } from '../model/rig.ts';
+import type { PinnedUse } from '../type/pin-slots.ts';
 import { countSlots, fixtureSlots } from './fixture-slots.ts';
 import {
   cautionLines,
@@ -12,7 +13,7 @@ import {
   type Standing,
 } from './sheet.ts';
 import { byChannel } from './sheet-order.ts';
-import { slotCells } from './slot-cells.ts';
+import { type SlotCells, slotReader } from './slot-cells.ts';
 
 const COLUMNS = [
   'channel',
@@ -35,19 +36,24 @@ const COLUMNS = [
 export function channelSlotSheet(rig: Rig, standing: Standing): Sheet {
   const fixtures = byChannel(rig);
   const count = fixtures.reduce((sum, fixture) => sum + Math.max(1, countSlots(fixture, modeOf(rig, fixture))), 0);
-  const rows = rowsFromEach(fixtures, count, (fixture) => rowsOfFixture(rig, fixture, standing));
+  const read = slotReader(standing.slots);
+  const rows = rowsFromEach(fixtures, count, (fixture) => rowsOfFixture(rig, fixture, read));
   const foot = [...cautionLines(rig, fixtures, standing), ...findingLines(standing)];
   return { kind: 'channel-slots', columns: COLUMNS, ...rows, foot };
 }
 
-function* rowsOfFixture(rig: Rig, fixture: Fixture, { slots: words }: Standing): Generator<readonly SheetCell[]> {
+type Reader = (uses: readonly PinnedUse[] | null) => SlotCells;
+
+function* rowsOfFixture(rig: Rig, fixture: Fixture, read: Reader): Generator<readonly SheetCell[]> {
   const { channel, position, unit, type, mode } = fixture;
-  const head = [channel, position, unit, type, mode];
   let some = false;
   for (const { part, own, at, uses } of fixtureSlots(fixture, modeOf(rig, fixture))) {
     some = true;
-    const { cell, does, byte, first, highlight } = slotCells(uses, words);
-    yield [...head, part, own, at?.universe ?? null, at?.slot ?? null, cell, does, byte, first, highlight];
+    const { cell, does, byte, first, highlight } = read(uses);
+    const place = [part, own, at?.universe ?? null, at?.slot ?? null];
+    yield [channel, position, unit, type, mode, ...place, cell, does, byte, first, highlight];
   }
-  if (!some) yield [...head, null, null, null, null, null, words.does(null), null, null, null];
+  if (some) return;
+  const { does } = read(null);
+  yield [channel, position, unit, type, mode, null, null, null, null, null, does, null, null, null];
 }

@@ -1,5 +1,5 @@
 import type { PinnedUse } from '../type/pin-slots.ts';
-import type { SheetCell, Standing } from './sheet.ts';
+import type { SheetCell, SlotWords } from './sheet.ts';
 
 /** What a sheet says of what a slot does, cell by cell. */
 export interface SlotCells {
@@ -12,8 +12,26 @@ export interface SlotCells {
   readonly values: SheetCell;
 }
 
-/** The cells of a slot; what a type puts twice into one slot stands one behind the other. */
-export function slotCells(uses: readonly PinnedUse[] | null, words: Standing['slots']): SlotCells {
+type Uses = readonly PinnedUse[] | null;
+
+/**
+ * Reads the cells of a slot; what a type puts twice into one slot stands one behind the other. A million slots are slots of
+ * a few modes, so that each slot of a mode is put into words once.
+ */
+export function slotReader(words: SlotWords): (uses: Uses) => SlotCells {
+  const said = new WeakMap<readonly PinnedUse[], SlotCells>();
+  const unknown = cellsOf(null, words);
+  return (uses) => {
+    if (uses === null) return unknown;
+    const known = said.get(uses);
+    if (known !== undefined) return known;
+    const cells = cellsOf(uses, words);
+    said.set(uses, cells);
+    return cells;
+  };
+}
+
+function cellsOf(uses: Uses, words: SlotWords): SlotCells {
   return {
     does: words.does(uses),
     cell: each(uses, ({ cell }) => cell),
@@ -24,7 +42,7 @@ export function slotCells(uses: readonly PinnedUse[] | null, words: Standing['sl
   };
 }
 
-function each(uses: readonly PinnedUse[] | null, pick: (use: PinnedUse) => SheetCell): SheetCell {
+function each(uses: Uses, pick: (use: PinnedUse) => SheetCell): SheetCell {
   const cells = (uses ?? []).map(pick).filter((cell) => cell !== null && cell !== '');
   return cells.length > 1 ? cells.join(' / ') : (cells[0] ?? null);
 }

@@ -4,9 +4,17 @@ import { type Occupancy, occupancyFrom, type Seat } from '../address/occupancy.t
 import type { Universe } from '../model/address.ts';
 import type { Fixture } from '../model/fixture.ts';
 import type { Rig } from '../model/rig.ts';
-import { cautionLines, findingLines, rowsFromEach, type Sheet, type SheetColumn, type Standing } from './sheet.ts';
-import { slotCells } from './slot-cells.ts';
-import { type UniverseSlot, universeSlots } from './universe-slots.ts';
+import {
+  cautionLines,
+  findingLines,
+  rowsFromEach,
+  type Sheet,
+  type SheetCell,
+  type SheetColumn,
+  type Standing,
+} from './sheet.ts';
+import { slotReader } from './slot-cells.ts';
+import { universeSlots } from './universe-slots.ts';
 
 const COLUMNS = [
   'universe',
@@ -34,7 +42,8 @@ const COLUMNS = [
  */
 export function universeSlotSheet(rig: Rig, standing: Standing): Sheet {
   const { universes, claimants } = seatedIn(rig);
-  const rows = rowsFromEach(universes, countRows(universes), (occupancy) => rowsOfUniverse(rig, occupancy, standing));
+  const say = { state: standing.slots.state, uses: slotReader(standing.slots) };
+  const rows = rowsFromEach(universes, countRows(universes), (occupancy) => rowsOfUniverse(rig, occupancy, say));
   const foot = [...cautionLines(rig, claimants, standing), ...findingLines(standing)];
   return { kind: 'universe-slots', columns: COLUMNS, ...rows, foot };
 }
@@ -66,33 +75,24 @@ function countRows(universes: readonly Occupancy[]): number {
   return count;
 }
 
-function* rowsOfUniverse(rig: Rig, occupancy: Occupancy, { slots: words }: Standing) {
-  const label = getRow(rig.universes, String(occupancy.universe))?.label ?? null;
-  for (const slot of universeSlots(rig, occupancy)) {
-    const head = [occupancy.universe, label, slot.slot, words.state(slot.state)];
-    if (slot.users.length === 0) yield [...head, ...NOTHING];
-    for (const user of slot.users) yield [...head, ...userCells(user, words)];
+function* rowsOfUniverse(rig: Rig, occupancy: Occupancy, say: Say): Generator<readonly SheetCell[]> {
+  const { universe } = occupancy;
+  const label = getRow(rig.universes, String(universe))?.label ?? null;
+  for (const { slot, state, users } of universeSlots(rig, occupancy)) {
+    const word = say.state(state);
+    if (users.length === 0) yield [universe, label, slot, word, ...NOTHING];
+    for (const { fixture, part, own, uses } of users) {
+      const { channel, position, unit, type, mode } = fixture;
+      const { cell, does, byte, first, highlight, values } = say.uses(uses);
+      const whose = [channel, position, unit, type, mode, part, own];
+      yield [universe, label, slot, word, ...whose, cell, does, byte, first, highlight, values];
+    }
   }
 }
 
 const NOTHING: readonly null[] = COLUMNS.slice(4).map(() => null);
 
-function userCells(user: UniverseSlot['users'][number], words: Standing['slots']) {
-  const { fixture, part, own } = user;
-  const { cell, does, byte, first, highlight, values } = slotCells(user.uses, words);
-  return [
-    fixture.channel,
-    fixture.position,
-    fixture.unit,
-    fixture.type,
-    fixture.mode,
-    part,
-    own,
-    cell,
-    does,
-    byte,
-    first,
-    highlight,
-    values,
-  ];
+interface Say {
+  readonly state: Standing['slots']['state'];
+  readonly uses: ReturnType<typeof slotReader>;
 }
