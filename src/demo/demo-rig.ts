@@ -1,7 +1,11 @@
-import { absolute } from '#engine/model/address.ts';
+import { assert } from '#base/assert.ts';
+import { absolute, universeOf } from '#engine/model/address.ts';
 import type { Edit, Plan } from '#engine/model/edit.ts';
 import type { Cells } from '#engine/model/fixture.ts';
 import { fixtureId, noteId } from '#engine/model/ids.ts';
+import { type LibraryRevision, pinMode } from '#engine/type/pin.ts';
+import { footprintsOfMode } from '#engine/type/slots-of.ts';
+import { BREAKWATER, CORRECTIONS, GROUPS, type Group, HALYARD, PILOT, TIDELINE } from './demo-groups.ts';
 
 /** The demo's show rig: an invented show of 152 fixtures by invented makers, with a few honest findings in it. */
 export const DEMO_RIG = {
@@ -11,246 +15,47 @@ export const DEMO_RIG = {
   kind: 'show',
 } as const;
 
-const MODES: readonly (readonly [type: string, mode: string, footprints: readonly number[]])[] = [
-  ['Umberforge Pilot 19 wash', 'Short 12', [12]],
-  ['Umberforge Pilot 19 wash', 'Full 24', [24]],
-  ['Stoat & Ravel Halyard spot', 'Standard 22', [22]],
-  ['Stoat & Ravel Halyard spot', 'Extended 34', [34]],
-  ['Penhallow Tideline batten', 'Four cells 20', [20]],
-  ['Penhallow Tideline batten', 'Twelve cells 52', [52]],
-  ['Penhallow Lodestone profile', 'Direct 5', [5]],
-  ['Penhallow Lodestone profile', 'Colour 9', [9]],
-  ['House 1 kW fresnel', 'Dimmer', [1]],
-  ['House par with scroller', 'Dimmer and scroller', [1, 1]],
-  ['Umberforge Breakwater strobe', 'Seven slots', [7]],
-  ['Fennimore Fogbank hazer', 'Three slots', [3]],
+/** What the rig has copied from the library, from the first revision of each type. */
+const TYPES: readonly (readonly [typeId: string, modes: readonly string[]])[] = [
+  ['demo-pilot', ['Short 12', 'Full 24']],
+  ['demo-halyard', ['Standard', 'Extended']],
+  ['demo-tideline', ['Four cells 20', 'Twelve cells 52']],
+  ['demo-lodestone', ['Direct 5', 'Colour 9']],
+  ['demo-fresnel', ['Dimmer']],
+  ['demo-scroller', ['Dimmer and scroller']],
+  ['demo-breakwater', ['Seven slots']],
+  ['demo-fogbank', ['Three slots']],
 ];
 
-interface Group {
-  readonly position: string;
-  readonly units: number;
-  readonly type: string;
-  readonly mode: string;
-  readonly channel: number;
-  /** Start addresses, break by break: universe, first slot, step. */
-  readonly at: readonly (readonly [universe: number, slot: number, step: number])[];
-  readonly purpose: string;
-  readonly colour?: string;
-  readonly circuit: string;
-}
+const UNIVERSES: readonly (readonly [universe: number, label: string])[] = [
+  [1, 'Front of house, Bar 1'],
+  [2, 'Bars 2 and 3'],
+  [3, 'Bars 4 and 5, booms'],
+  [4, 'Cloth row, gallery, deck'],
+];
 
-const LODESTONE = 'Penhallow Lodestone profile';
-const PILOT = 'Umberforge Pilot 19 wash';
-const HALYARD = 'Stoat & Ravel Halyard spot';
-const FRESNEL = 'House 1 kW fresnel';
-
-const GROUPS: readonly Group[] = [
+/** What was found out and agreed at the fit-up. The haze has nobody yet who answers for it. */
+const AGREED: readonly Edit[] = [
+  { kind: 'set-wanted', type: PILOT, version: '1.6' },
   {
-    position: 'Front bridge',
-    units: 16,
-    type: LODESTONE,
-    mode: 'Colour 9',
-    channel: 1,
-    at: [[1, 1, 9]],
-    purpose: 'Front light',
-    circuit: 'FB',
-  },
-  {
-    position: 'Second bridge',
-    units: 12,
-    type: LODESTONE,
-    mode: 'Colour 9',
-    channel: 21,
-    at: [[1, 151, 9]],
-    purpose: 'Front specials',
-    circuit: 'SB',
-  },
-  {
-    position: 'Box left',
-    units: 6,
-    type: FRESNEL,
-    mode: 'Dimmer',
-    channel: 41,
-    at: [[1, 261, 1]],
-    purpose: 'Side front',
-    colour: 'pale amber',
-    circuit: 'BL',
-  },
-  {
-    position: 'Box right',
-    units: 6,
-    type: FRESNEL,
-    mode: 'Dimmer',
-    channel: 51,
-    at: [[1, 271, 1]],
-    purpose: 'Side front',
-    colour: 'pale amber',
-    circuit: 'BR',
-  },
-  {
-    position: 'Bar 1',
-    units: 8,
-    type: HALYARD,
-    mode: 'Standard 22',
-    channel: 101,
-    at: [[1, 281, 22]],
-    purpose: 'Specials',
-    circuit: 'B1',
-  },
-  {
-    position: 'Bar 2',
-    units: 12,
-    type: PILOT,
-    mode: 'Full 24',
-    channel: 121,
-    at: [[2, 1, 24]],
-    purpose: 'Top wash',
-    circuit: 'B2',
-  },
-  {
-    position: 'Bar 3',
-    units: 6,
-    type: HALYARD,
-    mode: 'Extended 34',
-    channel: 141,
-    at: [[2, 301, 34]],
-    purpose: 'Back specials',
-    circuit: 'B3',
-  },
-  {
-    position: 'Bar 4',
-    units: 14,
-    type: PILOT,
-    mode: 'Short 12',
-    channel: 161,
-    at: [[3, 1, 12]],
-    purpose: 'Back wash',
-    circuit: 'B4',
-  },
-  {
-    position: 'Bar 5',
-    units: 8,
-    type: 'Penhallow Tideline batten',
-    mode: 'Four cells 20',
-    channel: 181,
-    at: [[3, 181, 20]],
-    purpose: 'Cloth top',
-    circuit: 'B5',
-  },
-  {
-    position: 'Cloth row',
-    units: 6,
-    type: 'Penhallow Tideline batten',
-    mode: 'Twelve cells 52',
-    channel: 201,
-    at: [[4, 1, 52]],
-    purpose: 'Cloth foot',
-    circuit: 'CR',
-  },
-  {
-    position: 'Boom left 1',
-    units: 8,
-    type: LODESTONE,
-    mode: 'Direct 5',
-    channel: 221,
-    at: [[3, 361, 5]],
-    purpose: 'Shins to heads',
-    circuit: 'L1',
-  },
-  {
-    position: 'Boom left 2',
-    units: 8,
-    type: LODESTONE,
-    mode: 'Direct 5',
-    channel: 231,
-    at: [[3, 401, 5]],
-    purpose: 'Shins to heads',
-    circuit: 'L2',
-  },
-  {
-    position: 'Boom right 1',
-    units: 8,
-    type: LODESTONE,
-    mode: 'Direct 5',
-    channel: 241,
-    at: [[3, 441, 5]],
-    purpose: 'Shins to heads',
-    circuit: 'R1',
-  },
-  {
-    position: 'Boom right 2',
-    units: 8,
-    type: LODESTONE,
-    mode: 'Direct 5',
-    channel: 251,
-    at: [[4, 321, 5]],
-    purpose: 'Shins to heads',
-    circuit: 'R2',
-  },
-  {
-    position: 'Gallery',
-    units: 8,
-    type: 'House par with scroller',
-    mode: 'Dimmer and scroller',
-    channel: 271,
-    at: [
-      [4, 371, 1],
-      [4, 381, 1],
-    ],
-    purpose: 'Low sun',
-    circuit: 'GA',
-  },
-  {
-    position: 'Deck',
-    units: 6,
-    type: 'Umberforge Breakwater strobe',
-    mode: 'Seven slots',
-    channel: 301,
-    at: [[4, 391, 7]],
-    purpose: 'Storm',
-    circuit: 'DK',
-  },
-  {
-    position: 'Deck rear',
-    units: 8,
-    type: FRESNEL,
-    mode: 'Dimmer',
-    channel: 321,
-    at: [[4, 441, 1]],
-    purpose: 'Doorways',
-    colour: 'straw',
-    circuit: 'DR',
-  },
-  {
-    position: 'Wings',
-    units: 4,
-    type: 'Fennimore Fogbank hazer',
-    mode: 'Three slots',
-    channel: 341,
-    at: [[4, 461, 3]],
-    purpose: 'Haze',
-    circuit: 'WG',
+    kind: 'set-signature',
+    hazard: 'strobe',
+    person: 'Tamsin Orrell, production manager',
+    on: '2026-11-23',
+    types: [BREAKWATER, TIDELINE, PILOT, HALYARD],
   },
 ];
 
-/** What a real week leaves behind, by position and unit: a clash, a spill past slot 512, one sent back, two that act as one, … */
-const CORRECTIONS: Readonly<Record<string, Cells>> = {
-  'Bar 1/5': { address: absolute(1, 359), notes: 'Readdressed at focus, check' },
-  'Bar 3/6': { address: absolute(2, 491), notes: 'Swapped in from spares' },
-  'Deck/2': { address: absolute(4, 391), channel: 301, notes: 'Runs with unit 1 on purpose' },
-  'Wings/4': { address: null, notes: 'Back from repair on Thursday' },
-  'Boom left 2/4': { unit: '3', notes: 'Number painted over, look on site' },
-  'Second bridge/12': { mode: 'Colour 11', notes: 'Menu shows a mode nobody has a chart for' },
-  'Bar 4/8': { channel: 167 },
-};
-
-/** The whole rig as one plan, ready to be applied to an empty document. The same every time. */
-export function demoPlan(): Plan {
+/** The whole rig as one plan, ready to be applied to an empty document. The same every time for the same library. */
+export function demoPlan(library: readonly LibraryRevision[]): Plan {
   const fixtures = GROUPS.flatMap((group, index) => unitsOf(group, index * 1000));
   const positions = GROUPS.map(
     (group, index): Edit => ({ kind: 'set-position', name: group.position, order: index + 1 }),
   );
-  const modes = MODES.map(([type, mode, footprints]): Edit => ({ kind: 'set-mode', type, mode, footprints }));
+  const modes = TYPES.flatMap(([typeId, names]) => names.map((name) => copyOf(library, typeId, name)));
+  const universes = UNIVERSES.map(
+    ([number, label]): Edit => ({ kind: 'set-universe', universe: universeOf(absolute(number, 1)), label }),
+  );
   const rest: Edit[] = [
     {
       kind: 'set-note',
@@ -265,7 +70,16 @@ export function demoPlan(): Plan {
       order: 2,
     },
   ];
-  return { name: 'import', edits: [...positions, ...modes, ...fixtures, ...rest] };
+  return { name: 'import', edits: [...positions, ...universes, ...modes, ...fixtures, ...AGREED, ...rest] };
+}
+
+function copyOf(library: readonly LibraryRevision[], typeId: string, name: string): Edit {
+  const revision = library.find((each) => each.typeId === typeId && each.number === 1);
+  const mode = revision?.type.modes.find((each) => each.name === name);
+  assert(revision !== undefined && mode !== undefined, `the library has no mode ${name} of ${typeId}`);
+  const { maker, model } = revision.type;
+  const footprints = footprintsOfMode(revision.type, mode);
+  return { kind: 'set-mode', type: `${maker} ${model}`, mode: name, footprints, pin: pinMode(revision, name) };
 }
 
 function unitsOf(group: Group, order: number): Edit[] {
@@ -283,6 +97,7 @@ function unitsOf(group: Group, order: number): Edit[] {
       purpose: group.purpose,
       colour: group.colour ?? null,
       circuit: `${group.circuit}-${Math.ceil(unit / 4)}`,
+      firmware: group.firmware ?? null,
       order: order + unit,
       ...CORRECTIONS[`${group.position}/${unit}`],
     };

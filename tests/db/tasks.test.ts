@@ -4,7 +4,13 @@ import { ok } from '#base/result.ts';
 import { rowsOf } from '#base/table.ts';
 import { readRig } from '#document/read/rig-reader.ts';
 import { checkRig } from '#engine/check/check-rig.ts';
+import { modeOf } from '#engine/model/find-mode.ts';
+import type { Rig } from '#engine/model/rig.ts';
+import { pinnedMode } from '#engine/type/pin.ts';
+import { slotsOf } from '#engine/type/slots-of.ts';
 import type { Store } from '#server/db/store.ts';
+import { readRevision } from '#server/tasks/library/read-type.ts';
+import { typeSummaries } from '#server/tasks/library/type-summaries.ts';
 import { seedDemo } from '#server/tasks/seed-demo.ts';
 import { sweepExpired } from '#server/tasks/sweep-expired.ts';
 import { createFakeClock } from '#tests/support/fake-clock.ts';
@@ -28,6 +34,13 @@ describe.each(STORE_KINDS)('tasks on the %s store', (kind) => {
     return ok(Number(head));
   };
 
+  const readSeeded = async (store: Store): Promise<Rig> => {
+    const doc = new Y.Doc();
+    for (const { bytes } of await store.prisma.rigUpdate.findMany({ orderBy: { seq: 'asc' } }))
+      Y.applyUpdate(doc, bytes);
+    return readRig(doc);
+  };
+
   it('seeds the demo once, and finishes what was cut off without writing anything twice', async () => {
     const store = await stores.open();
     const clock = createFakeClock();
@@ -36,19 +49,52 @@ describe.each(STORE_KINDS)('tasks on the %s store', (kind) => {
       throw new Error('cut off');
     };
     await expect(seedDemo({ store, clock, applyUpdate: cutOff })).rejects.toThrow('cut off');
+    // As if it had been cut off among the types.
+    await store.prisma.fixtureType.delete({ where: { id: 'demo-lodestone' } });
     expect(await seedDemo({ store, clock, applyUpdate: write })).toBe('seeded');
     // As if it had been cut off after the write, before it was noted.
     await store.prisma.setting.deleteMany({ where: { key: 'demo-seeded' } });
     expect(await seedDemo({ store, clock, applyUpdate: write })).toBe('seeded');
     expect(await seedDemo({ store, clock, applyUpdate: cutOff })).toBe('there already');
 
-    const doc = new Y.Doc();
-    for (const { bytes } of await store.prisma.rigUpdate.findMany({ orderBy: { seq: 'asc' } }))
-      Y.applyUpdate(doc, bytes);
-    const rig = readRig(doc);
+    const rig = await readSeeded(store);
     expect([...rowsOf(rig.fixtures)]).toHaveLength(152);
     expect(new Set(checkRig(rig).map((finding) => finding.severity))).toEqual(new Set(['blocker', 'caution', 'note']));
     expect(await store.prisma.membership.count()).toBe(4);
+    const types = await typeSummaries(store, { crewId: 'demo-touring' });
+    expect(types.map(({ id, revision }) => `${id} ${revision}`)).toEqual([
+      'demo-fogbank 1',
+      'demo-fresnel 1',
+      'demo-scroller 1',
+      'demo-lodestone 1',
+      'demo-tideline 1',
+      'demo-halyard 2',
+      'demo-breakwater 1',
+      'demo-pilot 1',
+    ]);
+  });
+
+  it('seeds a demo whose every slot says what it does, as the library it was copied from says it', async () => {
+    const store = await stores.open();
+    await seedDemo({ store, clock: createFakeClock(), applyUpdate: writerOn(store, 'demo-lantern-tide') });
+    const rig = await readSeeded(store);
+    for (const fixture of rowsOf(rig.fixtures)) {
+      const mode = modeOf(rig, fixture);
+      const own = mode?.pin && pinnedMode(mode.pin);
+      if (!mode?.pin || !own) throw new Error(`${fixture.id} has no chart`);
+      const { breaks } = slotsOf(mode.pin.type, own);
+      expect(breaks.map((each) => each.slots.length)).toEqual(mode.footprints);
+      const slots = breaks.flatMap((each) => each.slots);
+      expect(slots.filter(({ uses }) => uses.length !== 1 || uses[0]?.attribute === '')).toEqual([]);
+    }
+    for (const { type, mode, pin } of rowsOf(rig.modes)) {
+      if (!pin) throw new Error(`${type}, ${mode} is no copy`);
+      const { typeId, number, hash } = pin;
+      const revision = await readRevision(store, { crewId: 'demo-touring', typeId, number });
+      expect(revision?.hash, `${type}, ${mode}`).toBe(hash);
+      expect(`${revision?.type.maker} ${revision?.type.model}`).toBe(type);
+      expect(revision?.type.modes).toContainEqual(pin.type.modes[0]);
+    }
   });
 
   it('sweeps out what has expired, and a person whose sign-up was cut off, and nobody else', async () => {

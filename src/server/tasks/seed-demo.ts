@@ -4,8 +4,12 @@ import type { Clock } from '#base/clock.ts';
 import type { Result } from '#base/result.ts';
 import { DEMO_CREWS, DEMO_PEOPLE } from '#demo/demo-people.ts';
 import { DEMO_RIG, demoPlan } from '#demo/demo-rig.ts';
+import { demoRevisions } from '#demo/types/demo-types.ts';
 import { applyPlan } from '#document/edit/apply-plan.ts';
+import type { Plan } from '#engine/model/edit.ts';
 import type { Store } from '../db/store.ts';
+import { sha256 } from './library/sha256.ts';
+import { seedDemoTypes } from './seed-demo-types.ts';
 import { storeNewRig } from './store-new-rig.ts';
 
 export interface SeedOptions {
@@ -16,17 +20,18 @@ export interface SeedOptions {
 }
 
 const SEEDED = 'demo-seeded';
-/** The demo's own peer in its document: the same update, applied twice, changes nothing. */
-const SEED_PEER = 20_261_125;
+/** The demo's own peer in its document: the same update, applied twice, changes nothing. Another plan takes another number. */
+const SEED_PEER = 20_261_126;
 
 /**
- * Puts the demo's people, crews, venue and show into the store, once: what visitors make of them afterwards stays. Cut off half-way,
+ * Puts the demo's people, crews, venue, fixture types and show into the store, once: what visitors make of them afterwards stays. Cut off half-way,
  * the next start finishes it.
  */
 export async function seedDemo(options: SeedOptions): Promise<'seeded' | 'there already'> {
   const { store, clock } = options;
   if (await store.prisma.setting.findUnique({ where: { key: SEEDED } })) return 'there already';
   await seedPeople(store);
+  await seedDemoTypes(options);
   await seedRig(options);
   const value = new Date(clock.now()).toISOString();
   await store.prisma.setting.createMany({ data: [{ key: SEEDED, value }], skipDuplicates: true });
@@ -54,17 +59,17 @@ async function seedRig({ store, clock, applyUpdate }: SeedOptions): Promise<void
     await storeNewRig(store, { id, crewId: crew, venueId: null, name, kind, userId, at: new Date(clock.now()) });
   const first = await store.prisma.rigUpdate.findFirst({ where: { rigId: id }, orderBy: { seq: 'asc' } });
   assert(first, 'the demo rig has no first update, but is not seeded');
-  const written = await applyUpdate(id, userId, demoUpdate(first.bytes));
+  const written = await applyUpdate(id, userId, demoUpdate(first.bytes, demoPlan(await demoRevisions(sha256))));
   assert(written.ok, `the demo rig was not written: ${JSON.stringify(written)}`);
 }
 
-/** What the demo's plan writes into a document that begins with `first`. */
-function demoUpdate(first: Uint8Array): Uint8Array {
+/** What a plan writes into a document that begins with `first`. */
+function demoUpdate(first: Uint8Array, plan: Plan): Uint8Array {
   const doc = new Y.Doc();
   Y.applyUpdate(doc, first);
   const before = Y.encodeStateVector(doc);
   doc.clientID = SEED_PEER;
-  const applied = applyPlan(doc, demoPlan(), 'demo');
+  const applied = applyPlan(doc, plan, 'demo');
   assert(applied.ok, `the demo plan was refused: ${JSON.stringify(applied)}`);
   const update = Y.encodeStateAsUpdate(doc, before);
   doc.destroy();

@@ -1,26 +1,37 @@
 import { createRoot } from 'react-dom/client';
 import { rowsOf } from '#base/table.ts';
 import { demoPlan } from '#demo/demo-rig.ts';
+import { demoRevisions } from '#demo/types/demo-types.ts';
 import { applyPlan } from '#document/edit/apply-plan.ts';
 import { createRigDoc } from '#document/schema/rig-doc.ts';
 import { linkAlone } from '#ui/live/link-alone.ts';
 import { openRigStore } from '#ui/live/rig-store.ts';
 import { SheetScreen } from '#ui/workspace/sheet-screen.tsx';
 
-const doc = createRigDoc();
-if (!location.search.includes('empty')) applyPlan(doc, demoPlan(), 'seed');
-const link = linkAlone();
-const store = openRigStore({ doc, link, origin: 'me', isMine: (client) => client === doc.clientID, clock: Date });
-const byChannel = (channel: number) => [...rowsOf(store.rig().fixtures)].find((row) => row.channel === channel);
-Object.assign(window, { store, link, doc, byChannel });
-const root = document.getElementById('root');
-const keeper = { load: () => null, save: () => undefined };
-if (location.search.includes('dark')) document.documentElement.dataset.theme = 'dark';
-if (root) {
-  createRoot(root).render(
-    <main className="flex h-dvh flex-col">
-      <h1 className="px-5 py-4 text-title">The Lantern Tide</h1>
-      <SheetScreen store={store} keeper={keeper} listsIn={<a href="/lists-in">Lists in</a>} />
-    </main>,
-  );
+/** The browser's own SHA-256. */
+async function sha256(text: string): Promise<string> {
+  const digest = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
+  return [...new Uint8Array(digest)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
+
+async function open(): Promise<void> {
+  const doc = createRigDoc();
+  if (!location.search.includes('empty')) applyPlan(doc, demoPlan(await demoRevisions(sha256)), 'seed');
+  const link = linkAlone();
+  const store = openRigStore({ doc, link, origin: 'me', isMine: (client) => client === doc.clientID, clock: Date });
+  const byChannel = (channel: number) => [...rowsOf(store.rig().fixtures)].find((row) => row.channel === channel);
+  Object.assign(window, { store, link, doc, byChannel });
+  const root = document.getElementById('root');
+  const keeper = { load: () => null, save: () => undefined };
+  if (location.search.includes('dark')) document.documentElement.dataset.theme = 'dark';
+  if (root) {
+    createRoot(root).render(
+      <main className="flex h-dvh flex-col">
+        <h1 className="px-5 py-4 text-title">The Lantern Tide</h1>
+        <SheetScreen store={store} keeper={keeper} listsIn={<a href="/lists-in">Lists in</a>} />
+      </main>,
+    );
+  }
+}
+
+void open();

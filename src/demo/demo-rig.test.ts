@@ -1,0 +1,48 @@
+import { createHash } from 'node:crypto';
+import { describe, expect, it } from 'vitest';
+import { checkRig } from '#engine/check/check-rig.ts';
+import { applyEdits } from '#engine/model/apply-edits.ts';
+import { EMPTY_RIG } from '#engine/model/rig.ts';
+import { matchModes, takeTypePlan } from '#engine/patch/take-type-plan.ts';
+import { demoPlan } from './demo-rig.ts';
+import { demoRevisions } from './types/demo-types.ts';
+
+const library = await demoRevisions(async (text) => createHash('sha256').update(text, 'utf8').digest('hex'));
+const newest = new Map(library.map((revision) => [revision.typeId, revision]));
+const rig = applyEdits(EMPTY_RIG, demoPlan(library).edits);
+
+const tally = (findings: ReturnType<typeof checkRig>) => {
+  const counts: Record<string, number> = {};
+  for (const { rule } of findings) counts[rule] = (counts[rule] ?? 0) + 1;
+  return counts;
+};
+
+describe('the demo rig', () => {
+  it('has the findings that a real week leaves behind, and no unit that nobody has a chart for', () => {
+    expect(tally(checkRig(rig, newest))).toEqual({
+      'slots-claimed-twice': 1,
+      'past-the-end': 1,
+      unpatched: 1,
+      'channel-on-unlike': 1,
+      'same-place': 1,
+      'firmware-mode': 1,
+      'hazard-unsigned': 1,
+      'acting-as-one': 1,
+      'channel-shared': 1,
+      'firmware-wanted': 1,
+      'library-differs': 1,
+    });
+  });
+
+  it('can take the newer revision of its spot, whose longer mode then clashes along Bar 1', () => {
+    const revision = newest.get('demo-halyard');
+    if (revision === undefined) throw new Error('no demo-halyard');
+    const type = 'Stoat & Ravel Halyard spot';
+    const modes = matchModes(rig, type, revision).map(({ mode, is }) => ({ mode, is: is ?? '' }));
+    const plan = takeTypePlan(rig, { type, revision, modes });
+    if (!plan.ok) throw new Error(JSON.stringify(plan.error));
+    const after = tally(checkRig(applyEdits(rig, plan.value.edits), newest));
+    expect(after['library-differs']).toBeUndefined();
+    expect(after['slots-claimed-twice']).toBeGreaterThan(5);
+  });
+});
