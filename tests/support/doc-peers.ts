@@ -12,9 +12,12 @@ export interface DocPeers {
   deliverAll(): void;
 }
 
-/** `clients` gives each document its client id: of two writes at once under one key the one of the higher id stays. */
-export function createDocPeers(clients: readonly number[]): DocPeers {
-  const first = Y.encodeStateAsUpdate(createRigDoc());
+/**
+ * `clients` gives each document its client id: of two writes at once under one key the one of the higher id stays. `made` is
+ * the document they all have from the start.
+ */
+export function createDocPeers(clients: readonly number[], made: Y.Doc = createRigDoc()): DocPeers {
+  const first = Y.encodeStateAsUpdate(made);
   const docs = clients.map((client) => {
     const doc = new Y.Doc();
     Y.applyUpdate(doc, first, 'network');
