@@ -71,6 +71,8 @@ const DEFECTS: Readonly<Record<Defect['code'], (what: string) => string>> = {
   guid: (what) => `“${what}” is no identity of a type. It was left out`,
   'part-unnamed': (what) => `a part (${what}) has no name`,
   'part-named-twice': (what) => `the part “${what}” stands there twice. The later one was renamed`,
+  'part-within': (what) =>
+    `the part “${what}” is used as a whole of its own but stands within another. It was read all the same`,
   'mode-named-twice': (what) => `the mode “${what}” stands there twice. The later one was renamed`,
   'mode-root': (what) => `the mode starts from the part “${what}”, which is not there. The first part was taken`,
   'copy-of-nothing': (what) => `cells repeat the part “${what}”, which is not there. They take no slots`,

@@ -23,6 +23,7 @@ export const DEFECT_CODES = [
   'guid',
   'part-unnamed',
   'part-named-twice',
+  'part-within',
   'mode-named-twice',
   'mode-root',
   'copy-of-nothing',

@@ -4,6 +4,8 @@ import type { XmlElement } from './read-xml.ts';
 /** A channel's element with what its values are read by. */
 export interface FoundChannel {
   readonly element: XmlElement;
+  /** The part it belongs to, by its name in the type. */
+  readonly part: string;
   readonly offsets: readonly number[];
   readonly resolution: Resolution;
 }

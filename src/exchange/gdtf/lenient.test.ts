@@ -50,6 +50,24 @@ describe('lenient reading', () => {
     expect([pan?.highlight, pan?.uses[0]?.functions[0]?.default]).toEqual([65280, 32896]);
   });
 
+  it('reads slots of parts that stand twice, of the one that the mode reaches', async () => {
+    const trees = '<Geometry Name="A"><Axis Name="Head"/></Geometry><Geometry Name="B"><Axis Name="Head"/></Geometry>';
+    const modes = ['A', 'B'].map((root) =>
+      mode(gdtfChannel('Head', 'Pan', '1,2') + gdtfChannel(root, 'Dimmer', '3'), `Name="${root}" Geometry="${root}"`),
+    );
+    const { footprints, defects } = await read(gdtfFile(gdtfDescription(trees, modes.join(''))));
+    expect([footprints, defects]).toEqual([['3', '3'], ['part-named-twice']]);
+  });
+
+  it('reads cells and modes that start from a part within another', async () => {
+    const geometries = `<Geometry Name="B"><Geometry Name="Cell"/>
+      <GeometryReference Name="R" Geometry="Cell"><Break DMXBreak="1" DMXOffset="4"/></GeometryReference></Geometry>`;
+    const channels = gdtfChannel('Cell', 'ColorAdd_R', '1', 'DMXBreak="1"') + gdtfChannel('Cell', 'ColorAdd_G', '2');
+    const modes = mode(channels) + mode(gdtfChannel('Cell', 'Dimmer', '1,2'), 'Name="N" Geometry="Cell"');
+    const { footprints, defects } = await read(gdtfFile(gdtfDescription(geometries, modes)));
+    expect([footprints, defects]).toEqual([['5', '2'], ['part-within']]);
+  });
+
   it('reports each defect by name and reads on', async () => {
     const bad: readonly [string, string][] = [
       ['version', gdtfDescription(BODY, mode(DIMMER), '9.9')],

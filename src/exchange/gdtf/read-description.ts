@@ -17,7 +17,7 @@ import { leftOut } from './left-out.ts';
 import type { Notes } from './notes.ts';
 import type { OwnNotes } from './own-notes.ts';
 import { readMode } from './read-mode.ts';
-import { claimName, readParts } from './read-parts.ts';
+import { claimName, type NamedParts, readParts } from './read-parts.ts';
 import { readPhysical } from './read-physical.ts';
 import type { XmlElement } from './read-xml.ts';
 import { renameAll } from './rename.ts';
@@ -77,8 +77,12 @@ function readVersion(root: XmlElement, notes: Notes): string {
 }
 
 function readType(element: XmlElement, { notes, own }: Reading): FixtureType {
-  const parts = readParts(elementAt(element, 'Geometries'), notes);
-  const modes = readModes(element, parts, own, notes);
+  const starts = childrenOf(elementAt(element, 'DMXModes'), 'DMXMode').flatMap(
+    (mode) => textOf(mode, 'Geometry') || [],
+  );
+  const named = readParts(elementAt(element, 'Geometries'), new Set(starts), notes);
+  const { parts } = named;
+  const modes = readModes(element, named, own, notes);
   const model = textOf(element, 'Name');
   if (model === '') notes.defect('no-name', element, textOf(element, 'LongName'));
   return {
@@ -97,7 +101,7 @@ function readType(element: XmlElement, { notes, own }: Reading): FixtureType {
 
 function readModes(
   element: XmlElement,
-  parts: readonly Part[],
+  parts: NamedParts,
   own: OwnNotes | undefined,
   notes: Notes,
 ): readonly TypeMode[] {

@@ -4,50 +4,60 @@ import type {
   Condition,
   FunctionName,
   NamedRange,
-  Part,
   PhysicalRange,
   Resolution,
   TypeChannel,
   TypeMode,
 } from '#engine/model/fixture-type.ts';
+import { reachedParts } from '#engine/type/reached-parts.ts';
 import { functionSpans } from '#engine/type/value-spans.ts';
 import { asResolution, bytesOf, readDmxValue } from './dmx-value-text.ts';
 import { childrenOf, elementAt, textOf } from './elements.ts';
 import { type FoundChannel, functionName, NO_FEATURE } from './found-channel.ts';
 import { ModeLinks } from './mode-links.ts';
 import type { Notes } from './notes.ts';
-import { readBreak } from './read-parts.ts';
+import { type NamedParts, readBreak } from './read-parts.ts';
 import type { XmlElement } from './read-xml.ts';
 
 /** A mode as a description has it. `name` is handed in, since it has been made unique. */
-export function readMode(element: XmlElement, name: string, parts: readonly Part[], notes: Notes): TypeMode {
-  const found = childrenOf(elementAt(element, 'DMXChannels'), 'DMXChannel').map((each) => findChannel(each, notes));
+export function readMode(element: XmlElement, name: string, named: NamedParts, notes: Notes): TypeMode {
+  const { parts } = named;
+  const root = readRoot(element, named, notes);
+  const partOf = partFinder(named, root);
+  const found = childrenOf(elementAt(element, 'DMXChannels'), 'DMXChannel').map((each) =>
+    findChannel(each, partOf, notes),
+  );
   const links = new ModeLinks(found);
   const known = new Set(parts.map((part) => part.name));
   const channels = found.map((each) => readChannel(each, links, notes));
   for (const [at, channel] of channels.entries()) {
     if (!known.has(channel.part)) notes.defect('channel-part', found[at]?.element ?? element, channel.part);
   }
-  return {
-    name,
-    description: textOf(element, 'Description'),
-    root: readRoot(element, parts, notes),
-    channels,
-    firmware: [],
+  return { name, description: textOf(element, 'Description'), root, channels, firmware: [] };
+}
+
+function readRoot(element: XmlElement, { parts, called }: NamedParts, notes: Notes): string {
+  const root = textOf(element, 'Geometry');
+  const tops = new Set(parts.filter((part) => part.within === null).map((part) => part.name));
+  const known = (called.get(root) ?? []).find((name) => tops.has(name));
+  if (known !== undefined && root !== '') return known;
+  notes.defect('mode-root', element, root);
+  return [...tops][0] ?? root;
+}
+
+/** Of several parts that the file calls the same, a channel means the one that its mode reaches. */
+function partFinder({ parts, called }: NamedParts, root: string): (name: string) => string {
+  const reached = reachedParts(parts, [root]);
+  return (name) => {
+    const names = called.get(name) ?? [name];
+    return names.find((each) => reached.has(each)) ?? names[0] ?? name;
   };
 }
 
-function readRoot(element: XmlElement, parts: readonly Part[], notes: Notes): string {
-  const root = textOf(element, 'Geometry');
-  const tops = parts.filter((part) => part.within === null);
-  if (tops.some((part) => part.name === root)) return root;
-  notes.defect('mode-root', element, root);
-  return tops[0]?.name ?? root;
-}
-
-function findChannel(element: XmlElement, notes: Notes): FoundChannel {
+function findChannel(element: XmlElement, partOf: (name: string) => string, notes: Notes): FoundChannel {
   const offsets = readOffsets(element, notes);
-  return { element, offsets, resolution: asResolution(offsets.length > 0 ? offsets.length : widestValue(element)) };
+  const resolution = asResolution(offsets.length > 0 ? offsets.length : widestValue(element));
+  return { element, part: partOf(textOf(element, 'Geometry')), offsets, resolution };
 }
 
 function readOffsets(element: XmlElement, notes: Notes): readonly number[] {
@@ -88,7 +98,7 @@ function readChannel(found: FoundChannel, links: ModeLinks, notes: Notes): TypeC
   const uses = childrenOf(element, 'LogicalChannel').map((each) => readUse(each, resolution, links, notes));
   if (uses.length === 0) notes.defect('channel-empty', element, textOf(element, 'Geometry'));
   const channel: TypeChannel = {
-    part: textOf(element, 'Geometry'),
+    part: found.part,
     break: /^\s*overwrite\s*$/i.test(textOf(element, 'DMXBreak')) ? 'of-copy' : readBreak(element, notes),
     offsets,
     resolution,
@@ -182,7 +192,7 @@ function readCondition(element: XmlElement, links: ModeLinks, notes: Notes): Con
     return null;
   }
   return {
-    part: textOf(master.element, 'Geometry'),
+    part: master.part,
     attribute: textOf(elementAt(master.element, 'LogicalChannel') ?? master.element, 'Attribute'),
     within: link === undefined ? null : { attribute: link.attribute, name: link.name },
     from: readDmxValue(element, 'ModeFrom', master.resolution, notes) ?? 0,

@@ -10,22 +10,67 @@ const NO_PARTS = new Set(['Break', 'Protocol', 'PinPatch']);
 // These extend the reference in the schema, but bring no cells of their own into a mode.
 const REFERENCE = 'GeometryReference';
 
-/** The parts of a type, parents before what is in them. Names are made unique, since everything else goes by them. */
-export function readParts(geometries: XmlElement | undefined, notes: Notes): readonly Part[] {
+/** The parts of a type, and what the file calls them: a name that stands there twice means several. */
+export interface NamedParts {
+  readonly parts: readonly Part[];
+  readonly called: ReadonlyMap<string, readonly string[]>;
+}
+
+/**
+ * The parts of a type, parents before what is in them. Names are made unique, since everything else goes by them. `starts`:
+ * the parts that modes start from. What they or a copy start from has to stand at the top: from within another part it is
+ * taken out, with a copy left in its place, which takes the same slots.
+ */
+export function readParts(geometries: XmlElement | undefined, starts: ReadonlySet<string>, notes: Notes): NamedParts {
   const parts: Part[] = [];
   const names = new Set<string>();
+  const called = new Map<string, string[]>();
   const walk = (element: XmlElement, within: string | null): void => {
     const name = uniqueName(element, names, notes);
+    const original = element.attributes.Name ?? '';
+    called.set(original, [...(called.get(original) ?? []), name]);
     const copy = element.name === REFERENCE ? readCopy(element, notes) : null;
     parts.push({ name, kind: KINDS[element.name] ?? 'part', within, copy });
     for (const child of element.children) if (!NO_PARTS.has(child.name)) walk(child, name);
   };
   for (const element of geometries?.children ?? []) if (!NO_PARTS.has(element.name)) walk(element, null);
+  const wanted = new Set([...starts, ...parts.flatMap(({ copy }) => copy?.of ?? [])]);
+  const lifted = liftParts(parts, { wanted, called, names, notes, at: geometries ?? { line: 1 } });
+  const tops = new Set(lifted.filter((part) => part.within === null).map((part) => part.name));
+  const top = (name: string) => (called.get(name) ?? []).find((each) => tops.has(each));
+  const linked = lifted.map((part): Part => {
+    if (part.copy === null || tops.has(part.copy.of)) return part;
+    const of = top(part.copy.of);
+    if (of === undefined) notes.defect('copy-of-nothing', geometries ?? { line: 1 }, part.copy.of);
+    return of === undefined ? part : { ...part, copy: { ...part.copy, of } };
+  });
+  return { parts: linked, called };
+}
+
+interface Lifting {
+  /** What has to stand at the top, as the file calls it. */
+  readonly wanted: ReadonlySet<string>;
+  readonly called: ReadonlyMap<string, readonly string[]>;
+  readonly names: Set<string>;
+  readonly notes: Notes;
+  readonly at: { readonly line: number };
+}
+
+function liftParts(parts: readonly Part[], { wanted, called, names, notes, at }: Lifting): readonly Part[] {
   const tops = new Set(parts.filter((part) => part.within === null).map((part) => part.name));
-  for (const { copy } of parts) {
-    if (copy !== null && !tops.has(copy.of)) notes.defect('copy-of-nothing', geometries ?? { line: 1 }, copy.of);
+  const within = new Set<string>();
+  for (const name of wanted) {
+    const [first, ...others] = called.get(name) ?? [];
+    if (first === undefined || [first, ...others].some((each) => tops.has(each))) continue;
+    within.add(first);
+    notes.defect('part-within', at, name);
   }
-  return parts;
+  return parts.flatMap((part): readonly Part[] => {
+    if (!within.has(part.name)) return [part];
+    const place = claimName(part.name, names);
+    const copy: Part = { name: place, kind: 'part', within: part.within, copy: { of: part.name, starts: [] } };
+    return [{ ...part, within: null }, copy];
+  });
 }
 
 function uniqueName(element: XmlElement, names: Set<string>, notes: Notes): string {
