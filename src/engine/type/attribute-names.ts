@@ -46,7 +46,8 @@ export function suggestAttributes(text: string): readonly string[] {
   const mixed = said.flatMap((name) => (/^ColorAdd_[CMY]$/.test(name) ? [name.replace('Add', 'Sub')] : []));
   const begins = attributeNames.filter((name) => squeeze(name).startsWith(wanted));
   const holds = attributeNames.filter((name) => squeeze(name).includes(wanted));
-  return [...new Set([...exact, ...said, ...mixed, ...begins, ...byWordBegun(text), ...holds])].slice(0, MOST);
+  const words = read.guess === 'likely' ? [...begins, ...said, ...mixed] : [...said, ...mixed, ...begins];
+  return [...new Set([...exact, ...words, ...byWordBegun(text), ...holds])].slice(0, MOST);
 }
 
 const squeeze = (text: string) => foldWord(text).replace(/[^\p{L}\p{N}]+/gu, '');
@@ -60,7 +61,8 @@ function byWordBegun(text: string): readonly string[] {
   const rules = ATTRIBUTE_RULES.filter(
     (rule) => rule.attribute !== '' && meant.every((set) => rule.words.some((word) => set.has(word))),
   );
-  return rules.map((rule) => rule.attribute.replace('#', number));
+  const plainest = [...rules].sort((a, b) => a.words.length - b.words.length);
+  return plainest.map((rule) => rule.attribute.replace('#', number));
 }
 
 function meaningsBegun(folded: string): ReadonlySet<string> {

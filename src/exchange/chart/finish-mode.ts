@@ -32,7 +32,10 @@ export function finishMode(block: Block, column: number): FinishedMode {
     name: name.join(', '),
     rows,
     repeats: findRepeats(channels),
-    remarks: [...modeRemarks(block, column, channels, fromZero ? 1 : 0), ...remarks],
+    remarks: [
+      ...modeRemarks(block, column, channels, fromZero ? 1 : 0),
+      ...remarks.sort((a, b) => (a.row ?? 0) - (b.row ?? 0)),
+    ],
   };
   return { mode, rowsOf: rowsOfRaw(channels) };
 }

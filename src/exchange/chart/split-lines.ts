@@ -28,6 +28,7 @@ export function splitLines(text: string): readonly SplitLine[] {
   const lines = text.split(/\r\n|\r|\n/);
   const delimiter = delimiterOf(lines);
   if (delimiter === null) return lines.map((each, at) => alignedLine(each, at + 1));
+  const framed = delimiter === '|' && isFramed(lines);
   const rows = scanCells(text, delimiter, lines.length + 1).rows;
   return lines.length === 0
     ? []
@@ -41,7 +42,7 @@ export function splitLines(text: string): readonly SplitLine[] {
     }
     const plain = last === row.line && (row.cells.length < 2 || source.length > CHART_LIMITS.line);
     if (plain) return [alignedLine(source, row.line)];
-    const cells = delimiter === '|' ? withoutFrame(row.cells) : row.cells;
+    const cells = framed ? withoutFrame(row.cells) : row.cells;
     return linesWithin(cells).map((each, at) => delimitedLine(each, Math.min(row.line + at, last)));
   }
 }
@@ -59,6 +60,12 @@ function delimitedLine(cells: readonly string[], line: number): SplitLine {
   const tidy = cells.map((text, at) => ({ text: text.replace(/\s+/g, ' ').trim(), from: at, to: at + 1 }));
   const text = tidy.map((cell) => cell.text).filter((each) => each !== '');
   return { line, text: text.join(' '), cells: tidy, delimited: true, indent: 0 };
+}
+
+/** Every line of the table begins with a bar; one without may still leave its first cell empty here and there. */
+function isFramed(lines: readonly string[]): boolean {
+  const barred = lines.filter((line) => line.includes('|'));
+  return barred.filter((line) => /^\s*\|/.test(line)).length > barred.length * 0.95;
 }
 
 /** `| 1 | Pan |` has an empty cell at either end. */
@@ -89,7 +96,7 @@ function delimiterOf(lines: readonly string[]): ChartDelimiter | null {
   const filled = lines.slice(0, SAMPLE).filter((line) => line.trim() !== '' && line.length <= CHART_LIMITS.line);
   const delimiters = Object.keys(SHARE) as ChartDelimiter[];
   const fits = (delimiter: ChartDelimiter) => {
-    const having = filled.filter((line) => line.replace(/^ +| +$/g, '').includes(delimiter));
+    const having = filled.filter((line) => line.includes(delimiter));
     return having.length > filled.length * SHARE[delimiter] && (delimiter !== ',' || haveCommaCells(having));
   };
   return delimiters.find(fits) ?? null;
@@ -97,7 +104,7 @@ function delimiterOf(lines: readonly string[]): ChartDelimiter | null {
 
 /** Commas also stand in sentences and between slots (`1,2 Pan`): between cells, the first cell is short and no list goes on. */
 function haveCommaCells(lines: readonly string[]): boolean {
-  const first = lines.filter((line) => /^\s*(?:|"[^"]{0,20}"|[^,"]{0,14})\s*,/.test(line)).length;
+  const first = lines.filter((line) => /^(?:"[^"]{0,20}"|[^,"]{0,14}),/.test(line.trimStart())).length;
   const lists = lines.filter((line) => /^\D{0,10}\d{1,3}\s?,\s?\d{1,3}\s+\D/.test(line)).length;
   return first > lines.length * 0.6 && lists < lines.length * 0.2;
 }

@@ -34,7 +34,8 @@ export function tellsSlots(lead: Lead, context: Context): 'slots' | 'value' {
   const end = row.values.at(-1)?.to;
   const goesOn = first === (end === undefined ? 0 : end + 1);
   const next = first === highest + 1;
-  if (next && goesOn) return context.indented || countsOn(last, context) ? 'value' : 'slots';
+  const wide = last - first >= MOST_BYTES;
+  if (next && goesOn) return context.indented || wide || countsOn(last, context) ? 'value' : 'slots';
   if (next) return 'slots';
   if (goesOn) return 'value';
   return neither(lead, context, end);

@@ -23,7 +23,6 @@ export function rangesText(channel: Channel): Texts {
     const text = values.map((value) => `${value.from}-${value.to} ${value.text}`.trim()).join('; ');
     return { text: '', remarks: [{ code: 'value-unread', text }] };
   }
-  if (wide) remarks.push({ code: 'from-16-bit', text: '' });
   const partial = values.filter((value) => value.percent && !(value.from === 0 && value.to === 100));
   if (partial.length > 0)
     remarks.push({ code: 'from-percent', text: partial.map((value) => `${value.from}-${value.to} %`).join(', ') });
@@ -31,6 +30,7 @@ export function rangesText(channel: Channel): Texts {
   const steps = values.map((value) => inSteps(value, wide ? 256 : 1));
   const [only] = steps;
   const nothing = steps.length === 1 && only !== undefined && only.from === 0 && only.to === LAST && only.text === '';
+  if (wide && !nothing) remarks.push({ code: 'from-16-bit', text: '' });
   const tags = tagsOf(channel, steps);
   return {
     text: nothing ? '' : steps.map(({ from, to, text }, at) => line(from, to, text, tags[at] ?? '')).join('\n'),
@@ -40,7 +40,9 @@ export function rangesText(channel: Channel): Texts {
 
 // A line's last brackets name an attribute, so that those of the manual become round.
 const line = (from: number, to: number, text: string, tag: string) =>
-  [span(from, to, text), plain(text), tag === '' ? '' : `[${tag}]`].filter((each) => each !== '').join(' ');
+  [`${from === to ? from : `${from}-${to}`}${colon(plain(text))}`, plain(text), tag === '' ? '' : `[${tag}]`]
+    .filter((each) => each !== '')
+    .join(' ');
 
 const plain = (text: string) =>
   text
@@ -49,8 +51,7 @@ const plain = (text: string) =>
     .replace(/^[%:=\s]+/, '');
 
 // `5 to 10 Hz` would be the values 5 to 10.
-const span = (from: number, to: number, text: string) =>
-  from === to && /^[\p{L}(]/u.test(text) && !/^to\b/i.test(text) ? String(from) : `${from}-${to}`;
+const colon = (text: string) => (/^(?:[-–—~…]|\.\.|to\b)/i.test(text) ? ':' : '');
 
 function inSteps(
   value: RawValue,
