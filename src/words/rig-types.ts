@@ -1,3 +1,4 @@
+import type { Rule } from '#engine/model/finding.ts';
 import type { SignedHazard } from '#engine/model/fixture-type.ts';
 import type { MatchedBy } from '#engine/patch/take-type-plan.ts';
 import { SIGNED_HAZARD_NAMES } from './findings.ts';
@@ -16,6 +17,15 @@ export const TAKEN_WORDS = {
   new: 'Take a type from the library',
   inLibrary: 'look it up',
 } as const;
+
+/** What is offered beside a finding that a panel deals with. */
+export const DEAL_WORDS: Partial<Readonly<Record<Rule, string>>> = {
+  'no-slots': 'see its type',
+  'library-differs': 'see what it changes',
+  'firmware-mode': 'see the firmware',
+  'firmware-wanted': 'see the firmware',
+  'hazard-unsigned': 'name somebody',
+};
 
 export const PICKER_WORDS = {
   title: (type: string | null) => (type === null ? 'Take a type from the library' : `Find “${type}” in the library`),

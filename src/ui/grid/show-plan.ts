@@ -5,6 +5,7 @@ import type { FixtureId } from '#engine/model/ids.ts';
 import { clearClash } from '#engine/patch/clear-clash.ts';
 import { seriesPlan } from '#engine/patch/fill-plans.ts';
 import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
+import { panelFor } from './panel-for.ts';
 import { isWritable } from './plans/write-cells.ts';
 import type { Sheet } from './sheet.ts';
 import { selectedBlock } from './sheet-actions.ts';
@@ -22,13 +23,14 @@ export function showSeries(sheet: Sheet): void {
   showPlan(sheet, seriesPlan(sheet.store.rig(), rows, columns.filter(isWritable)));
 }
 
-/** Shows the first thing that clears a finding of a row: a plan, or the types; false when no finding of it has one. */
+/** Shows the first thing that clears a finding of a row: a plan, or the panel where it is dealt with; false when no finding of it has one. */
 export function showClearing(sheet: Sheet, row: FixtureId): boolean {
   const { store } = sheet;
   if (getRow(store.rig().fixtures, row) === undefined) return false;
   for (const finding of store.findingsOf(row)) {
-    if (finding.rule === 'unknown-type' || finding.rule === 'unknown-mode') {
-      sheet.set({ panel: 'types' });
+    const panel = panelFor(finding);
+    if (panel !== undefined) {
+      sheet.set({ panel });
       return true;
     }
     const plan = clearClash(store.rig(), finding, store.occupancy());

@@ -1,7 +1,9 @@
 import type { Finding } from '#engine/model/finding.ts';
 import { clearClash } from '#engine/patch/clear-clash.ts';
 import { movesSentence } from '#words/plans.ts';
+import { DEAL_WORDS } from '#words/rig-types.ts';
 import { TYPES_WORDS } from '#words/sheet.ts';
+import { panelFor } from '../grid/panel-for.ts';
 import type { Sheet } from '../grid/sheet.ts';
 import { showPlan } from '../grid/show-plan.ts';
 import { LinkButton } from '../kit/link-button.tsx';
@@ -13,15 +15,16 @@ export interface PlanLinkProps {
   readonly within: 'grid' | 'list';
 }
 
-/** The plan that clears a finding, as a link that shows it first; the way to the types where that clears it; else nothing. */
+/** The plan that clears a finding, as a link that shows it first; the way to the panel where it is dealt with; else nothing. */
 export function PlanLink({ sheet, finding, within }: PlanLinkProps) {
   const { store } = sheet;
   if (!store.canEdit()) return null;
   const tabIndex = within === 'grid' ? -1 : 0;
-  if (finding.rule === 'unknown-type' || finding.rule === 'unknown-mode') {
+  const panel = panelFor(finding);
+  if (panel !== undefined) {
     return (
-      <LinkButton tabIndex={tabIndex} className="shrink-0 text-soft" onClick={() => sheet.set({ panel: 'types' })}>
-        {TYPES_WORDS.describeWord}
+      <LinkButton tabIndex={tabIndex} className="shrink-0 text-soft" onClick={() => sheet.set({ panel })}>
+        {DEAL_WORDS[finding.rule] ?? TYPES_WORDS.describeWord}
       </LinkButton>
     );
   }
