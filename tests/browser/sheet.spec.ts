@@ -53,12 +53,12 @@ test('the keyboard goes everywhere in the sheet, and out of it', async ({ page }
   await press(page, 'ArrowDown', 'ArrowRight');
   expect(await cursor(page)).toBe('Front bridge 2 position');
   await press(page, 'End');
-  expect(await cursor(page)).toBe('Front bridge 2 notes');
+  expect(await cursor(page)).toBe('Front bridge 2 firmware');
   await press(page, 'Tab');
   expect(await cursor(page)).toBe('Front bridge 3 channel');
   await press(page, 'Control+End');
   const last = await cursor(page);
-  expect(last).toContain('notes');
+  expect(last).toContain('firmware');
   await press(page, 'Control+Home');
   expect(await cursor(page)).toBe('Front bridge 1 channel');
   await press(page, 'PageDown');
@@ -72,7 +72,7 @@ test('the keyboard goes everywhere in the sheet, and out of it', async ({ page }
 test('typing writes over, F2 opens, Escape leaves, Ctrl and Enter writes into all, undo takes back mine', async ({
   page,
 }) => {
-  await press(page, 'Control+Home', 'End', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft');
+  await press(page, 'Control+Home', 'End', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft');
   expect(await cursor(page)).toBe('Front bridge 1 purpose');
   await page.keyboard.type('Key light');
   await press(page, 'Enter');
@@ -121,7 +121,7 @@ test('copies to and pastes from a spreadsheet without the clipboard interface', 
     return data.getData('text/plain');
   });
   expect(copied).toBe('1\tFront bridge\t1\n2\tFront bridge\t2\n');
-  await press(page, 'Control+Home', 'End', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft');
+  await press(page, 'Control+Home', 'End', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft');
   await page.evaluate(() => {
     const data = new DataTransfer();
     data.setData('text/plain', 'Left\tblue\r\n"Two\nlines"\tred\r\n');
@@ -173,7 +173,7 @@ test('sorts by a head, groups by universe, filters, and finds in any notation', 
   await page.getByRole('button', { name: 'Address', exact: true }).click();
   await expect(page.getByRole('columnheader', { name: /^Address$/ })).toHaveAttribute('aria-sort', 'ascending');
   await page.getByLabel('Group by').selectOption('universe');
-  await expect(page.getByText('Universe 1', { exact: true })).toBeVisible();
+  await expect(page.getByText('Universe 1 · Front of house, Bar 1', { exact: true })).toBeVisible();
   await page.getByRole('searchbox').fill('3/161');
   await press(page, 'Enter');
   await expect(page.getByText(/^1 of \d+$/)).toBeVisible();
