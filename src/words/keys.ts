@@ -17,6 +17,7 @@ export const KEY_WORDS: readonly {
       ['F8, Shift+F8', 'next and previous finding'],
       ['F9', 'shows the plan that clears the finding of this row'],
       ['F6', 'to the ribbon and back'],
+      ['F4', 'opens the slots of the unit, and closes them'],
     ],
   },
   {

@@ -58,6 +58,7 @@ export const SHEET_WORDS = {
   columns: 'Columns',
   keys: 'Keys',
   findings: 'Findings',
+  slots: 'Slots',
   types: 'Types',
   firmware: 'Firmware',
   hazards: 'Hazards',

@@ -39,3 +39,52 @@ export const SLOT_WORDS: SlotWords = {
   byte: byteWord,
   values: valuesInShort,
 };
+
+/** The page of a rig's universes, slot by slot. */
+export const UNIVERSE_PAGE_WORDS = {
+  title: 'Universes',
+  list: 'Universes in use',
+  choose: 'Universe',
+  none: 'No unit has an address yet. Give one an address in the sheet; its slots stand here then.',
+  use: (used: number, free: number) => `${used} used · ${free} free`,
+  clash: 'claimed twice',
+  heading: (universe: number) => `Universe ${universe}`,
+  csv: 'Take out every slot as CSV',
+  slots: (universe: number) => `Slots of universe ${universe}`,
+  hint: 'Arrows go from slot to slot, Enter opens the slots of the unit.',
+  slot: 'Slot',
+  unit: 'Unit',
+  channel: 'Ch',
+  state: 'State',
+} as const;
+
+/** Name of a universe in a list to choose from: `2 Balcony: 480 used · 32 free`. */
+export const universeChoice = (universe: number, label: string, freeSlots: number, slots: number): string =>
+  `${[universe, label].join(' ').trim()}: ${UNIVERSE_PAGE_WORDS.use(slots - freeSlots, freeSlots)}`;
+
+/** What a unit's slots do, beside the sheet. */
+export const SLOT_CARD_WORDS = {
+  title: 'Slots',
+  none: 'Select a unit to see what its slots do.',
+  unknownMode: 'How many slots it takes is not known: set its type and mode.',
+  unknown: 'What its slots do is not known: take the type from the library.',
+  beyond: 'The library’s copy of this mode does not describe all of these slots.',
+  channel: (channel: number) => `channel ${channel}`,
+  notPatched: 'It has no address, so its slots are nowhere yet.',
+  breakTitle: (part: number, start: string | null) =>
+    start === null ? `Break ${part}, without an address` : `Break ${part} from ${start}`,
+  address: 'Address',
+  slot: 'Slot',
+  does: CHART_WORDS.does,
+  cell: (cell: string) => `cell ${cell}`,
+  stands: (first: number, highlight: number | null) =>
+    highlight === null ? `default ${first}` : `default ${first} · highlight ${highlight}`,
+  pastEnd: 'past 512',
+  firmware: 'Firmware found',
+  notFound: 'nobody wrote it down',
+  needed: 'This mode needs',
+  wanted: 'Wanted',
+  lacks: 'The firmware found does not have this mode.',
+  previous: 'Previous unit',
+  next: 'Next unit',
+} as const;

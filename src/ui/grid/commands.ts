@@ -31,6 +31,7 @@ export interface BesideCommand {
     | 'previous-finding'
     | 'clear-finding'
     | 'ribbon'
+    | 'slots'
     | 'keys';
 }
 
@@ -51,6 +52,7 @@ const PLAIN: Readonly<Record<string, Command>> = {
   Delete: { kind: 'clear' },
   Backspace: { kind: 'clear' },
   F1: { kind: 'keys' },
+  F4: { kind: 'slots' },
   F6: { kind: 'ribbon' },
   F8: { kind: 'next-finding' },
   F9: { kind: 'clear-finding' },

@@ -36,6 +36,7 @@ export type Notice =
 /** What can be open beside the sheet. */
 export type PanelName =
   | 'findings'
+  | 'slots'
   | 'filter'
   | 'columns'
   | 'plans'

@@ -36,6 +36,7 @@ const BESIDE: Readonly<Record<BesideCommand['kind'], true>> = {
   'previous-finding': true,
   'clear-finding': true,
   ribbon: true,
+  slots: true,
   keys: true,
 };
 

@@ -11,6 +11,7 @@ import { KeysDialog } from './panels/keys-dialog.tsx';
 import { NotesPanel } from './panels/notes-panel.tsx';
 import { PlansPanel } from './panels/plans-panel.tsx';
 import { PositionsPanel } from './panels/positions-panel.tsx';
+import { SlotsPanel } from './panels/slots-panel.tsx';
 import { TypesPanel } from './panels/types/types-panel.tsx';
 import { UniversesPanel } from './panels/universes-panel.tsx';
 
@@ -29,6 +30,8 @@ export function OpenPanel({ sheet, panel, onGo, onGoTo, onClose }: OpenPanelProp
       return null;
     case 'findings':
       return <FindingsPanel sheet={sheet} onGo={onGo} onClose={onClose} />;
+    case 'slots':
+      return <SlotsPanel sheet={sheet} onClose={onClose} />;
     case 'filter':
       return <FilterPanel sheet={sheet} onClose={onClose} />;
     case 'columns':

@@ -58,6 +58,7 @@ function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn
         escape: () => sheet.set({ notice: undefined }),
         find: () => find.current?.focus(),
         keys: () => sheet.set({ panel: 'keys' }),
+        slots: () => sheet.set({ panel: sheet.state().panel === 'slots' ? undefined : 'slots' }),
         series: () => showSeries(sheet),
         ribbon: () => ribbon.current?.querySelector<HTMLElement>('button[tabindex="0"], p button')?.focus(),
         'next-finding': () => jump(undefined, 1),

@@ -20,6 +20,7 @@ export interface SheetToolsProps {
 
 const PANELS = [
   'findings',
+  'slots',
   'filter',
   'columns',
   'plans',
@@ -34,6 +35,7 @@ const PANELS = [
 /** On a phone there are no columns and no keys, and one unit is selected at a time. */
 const ON_A_PHONE: readonly PanelName[] = [
   'findings',
+  'slots',
   'filter',
   'types',
   'firmware',

@@ -8,6 +8,7 @@ import { Workspace } from '../../workspace/workspace.tsx';
 import { ListsInPage } from '../lists-in/lists-in-page.tsx';
 import { Notice } from '../notice.tsx';
 import { SheetsOutPage } from '../sheets-out/sheets-out-page.tsx';
+import { UniversesPage } from '../universes/universes-page.tsx';
 import { type RigPage, rigAddress } from './rig-address.ts';
 import { RigGate } from './rig-gate.tsx';
 
@@ -41,6 +42,8 @@ function Chosen({ rig, page }: { readonly rig: RigSummary; readonly page: RigPag
   switch (page) {
     case 'sheet':
       return <Workspace rigId={rig.id} />;
+    case 'universes':
+      return <UniversesPage rig={rig} />;
     case 'lists-in':
       return <ListsInPage rig={rig} />;
     case 'sheets-out':

@@ -1,0 +1,39 @@
+import { defaultRangeExtractor, type Range, useVirtualizer, type VirtualItem } from '@tanstack/react-virtual';
+import { type RefObject, useCallback, useEffect } from 'react';
+
+export interface FixedLines {
+  readonly count: number;
+  /** The line one is in, which is always drawn so that it can be named to a screen reader. */
+  readonly at: number;
+  /** Of each line, in pixels. */
+  readonly height: number;
+}
+
+/** Which of many lines of one height the window shows; it goes along when one goes to another line. */
+export function useFixedLines(
+  scroller: RefObject<HTMLElement | null>,
+  { count, at, height }: FixedLines,
+): { readonly items: readonly VirtualItem[]; readonly total: number } {
+  const withLine = useCallback(
+    (range: Range) => {
+      const shown = defaultRangeExtractor(range);
+      return at < 0 || at >= range.count || shown.includes(at) ? shown : [...shown, at].sort((a, b) => a - b);
+    },
+    [at],
+  );
+  // A new function makes the virtualizer measure anew.
+  const sizeOf = useCallback(() => height, [height]);
+  const keyOf = useCallback((index: number) => (sizeOf === undefined ? -1 : index), [sizeOf]);
+  const virtualizer = useVirtualizer({
+    count,
+    getScrollElement: () => scroller.current,
+    estimateSize: sizeOf,
+    getItemKey: keyOf,
+    rangeExtractor: withLine,
+    overscan: 6,
+  });
+  useEffect(() => {
+    if (at >= 0) virtualizer.scrollToIndex(at, { align: 'auto' });
+  }, [at, virtualizer]);
+  return { items: virtualizer.getVirtualItems(), total: virtualizer.getTotalSize() };
+}
