@@ -39,6 +39,9 @@ describe('draft document', () => {
     expect(draftFormatOf(doc)).toBe('current');
     expect(readDraft(doc).modes[0]?.rows[0]).toMatchObject({ id: 'r', slots: '5-6', name: '' });
     expect(draftFormatOf(new Y.Doc())).toBe('none');
+    const many = Array.from({ length: DRAFT_EDIT_LIMIT + 5 }, (_, at) => mode(`m${at}`, at));
+    expect(readDraft(createDraftDoc(many)).modes).toHaveLength(many.length);
+    expect(() => createDraftDoc([mode('')])).toThrow('no id');
   });
 
   it('[DD2] what is stored has not changed without a new format', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { present } from '#base/assert.ts';
-import { seededRng } from '#base/rng.ts';
+import { type Rng, seededRng } from '#base/rng.ts';
 import { countedIds, draftOfEdits } from '#tests/support/random-draft.ts';
 import { randomType } from '#tests/support/random-type.ts';
 import type { FixtureType, TypeMode } from '../model/fixture-type.ts';
@@ -34,6 +34,22 @@ function opened(type: FixtureType) {
     return chart.lost;
   });
   return { draft: draftOfEdits(edits), lost };
+}
+
+/** The type with its copies at even distances, mostly the same in every break. */
+function evenly(rng: Rng, type: FixtureType): FixtureType {
+  const common = 1 + rng.int(70);
+  const lines = [1, 2, 3].slice(0, 1 + rng.int(3)).map((number) => {
+    return { break: number, first: 1 + rng.int(20), step: rng.int(3) === 0 ? 1 + rng.int(70) : common };
+  });
+  let copies = 0;
+  const parts = type.parts.map((part) => {
+    if (part.copy === null) return part;
+    const starts = lines.map((line) => ({ break: line.break, slot: line.first + copies * line.step }));
+    copies += 1;
+    return { ...part, copy: { ...part.copy, starts } };
+  });
+  return { ...type, parts };
 }
 
 describe('draftOfType', () => {
@@ -79,6 +95,22 @@ describe('openChart', () => {
     }
   });
 
+  it('[DR10] so has one whose cells lie at one distance, in one break or several', () => {
+    let repeats = 0;
+    for (let seed = 1; seed <= 150; seed++) {
+      const rng = seededRng(seed);
+      const type = evenly(rng, randomType(rng));
+      const { draft } = opened(type);
+      repeats += draft.modes.flatMap((mode) => mode.repeats).length;
+      const after = typeOfDraft(draft, type).type;
+      for (const [place, mode] of type.modes.entries()) {
+        const now = slotTexts(after, present(after.modes[place], 'no mode'));
+        expect(now, `seed ${seed}, mode ${place}`).toEqual({ ...slotTexts(type, mode), unreached: 0 });
+      }
+    }
+    expect(repeats).toBeGreaterThan(30);
+  });
+
   it('[DR10] of the built-in types nothing stops publishing, and cells become repeats', () => {
     for (const type of GENERIC_TYPES) {
       const { draft } = opened(type);
@@ -118,5 +150,18 @@ describe('openChart', () => {
       const { draft: again } = opened(once);
       expect(canonicalText(typeOfDraft(again, once).type), `seed ${at + 1}`).toBe(canonicalText(once));
     }
+  });
+
+  it('[DR11] a mode with more channels than a chart has rows says how many are left out, and is still one call', () => {
+    const rgb = present(
+      GENERIC_TYPES.find((type) => type.model === 'RGB'),
+      'no RGB',
+    );
+    const [red] = present(rgb.modes[0], 'no mode').channels;
+    const channels = Array.from({ length: 2000 }, (_, at) => ({ ...present(red, 'no channel'), offsets: [1 + at] }));
+    const mode = { ...present(rgb.modes[0], 'no mode'), channels };
+    const { edits, lost } = openChart('m', mode, { ...rgb, modes: [mode] }, countedIds());
+    expect(lost.channels).toBe(500);
+    expect(edits.length).toBeLessThan(20_000);
   });
 });

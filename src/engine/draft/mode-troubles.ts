@@ -5,12 +5,16 @@ import type { FixtureType, TypeChannel, TypeMode } from '../model/fixture-type.t
 import { foldName } from '../model/ids.ts';
 import { type TypeTrouble, typeTroubles } from '../type/type-troubles.ts';
 import { type LaidRow, lastSlotOf } from './chart-layout.ts';
-import type { ChartMode } from './chart-mode.ts';
 import type { Draft, DraftMode } from './draft.ts';
 import type { DraftTrouble } from './draft-trouble.ts';
+import type { DraftedMode } from './drafted-mode.ts';
 
 /** What is wrong with the modes of a draft, mode by mode; `modes` are what its modes amount to, in `type`. */
-export function troublesOfModes(draft: Draft, type: FixtureType, modes: readonly ChartMode[]): readonly DraftTrouble[] {
+export function troublesOfModes(
+  draft: Draft,
+  type: FixtureType,
+  modes: readonly DraftedMode[],
+): readonly DraftTrouble[] {
   const found = troublesByMode(draft, type, modes);
   const all = draft.modes.flatMap((mode, at) => {
     const chart = present(modes[at], `no mode ${at}`);
@@ -28,7 +32,7 @@ const UNUSABLE: ReadonlySet<TypeTrouble['kind']> = new Set(['no-slots', 'only-vi
 function troublesByMode(
   draft: Draft,
   type: FixtureType,
-  modes: readonly ChartMode[],
+  modes: readonly DraftedMode[],
 ): ReadonlyMap<string, readonly TypeTrouble[]> {
   const named = modes.map(({ mode, rows }, at): TypeMode => {
     const name = draft.modes[at]?.id ?? '';
@@ -60,7 +64,7 @@ function nameTroubles({ modes }: Draft, { id, name }: DraftMode): DraftTrouble[]
 }
 
 /** The troubles of one mode in the terms of the draft. */
-function placedTroubles(mode: DraftMode, chart: ChartMode, found: readonly TypeTrouble[]): readonly DraftTrouble[] {
+function placedTroubles(mode: DraftMode, chart: DraftedMode, found: readonly TypeTrouble[]): readonly DraftTrouble[] {
   const where = { of: 'mode', mode: mode.id } as const;
   const { rows } = chart;
   if (rows === null) {
@@ -68,7 +72,7 @@ function placedTroubles(mode: DraftMode, chart: ChartMode, found: readonly TypeT
   }
   const missing: DraftTrouble[] = mode.kept === '' ? [] : [{ where, kind: 'mode-kept-missing' }];
   const ids = new Map(chart.mode.channels.map((channel, at) => [nameOfRow(channel.part, rows[at]), rows[at]?.row.id]));
-  const placed = withoutRepeats(found.flatMap((trouble) => chartTrouble(mode, trouble, ids)));
+  const placed = withoutRepeats(found.flatMap((trouble) => chartTrouble(mode, trouble, ids, rows)));
   return [...missing, ...placed, ...rows.flatMap((row) => past512(mode, row)), ...alike(mode, chart, rows)];
 }
 
@@ -89,13 +93,16 @@ function chartTrouble(
   { id, rows }: DraftMode,
   trouble: TypeTrouble,
   ids: ReadonlyMap<string, string | undefined>,
+  laid: readonly LaidRow[],
 ): DraftTrouble[] {
+  const hasSlots = laid.some((row) => row.slots.length > 0);
   const where = { of: 'mode', mode: id } as const;
   switch (trouble.kind) {
     case 'no-slots':
-      return [{ where, kind: 'mode-without-slots' }];
+      // Slots too far out to be laid out are said of their row.
+      return hasSlots ? [] : [{ where, kind: 'mode-without-slots' }];
     case 'only-virtual':
-      return [{ where, kind: 'only-virtual', channels: trouble.channels }];
+      return [{ where, kind: 'only-virtual', channels: ids.size }];
     case 'slot-taken-twice': {
       const taking = trouble.channels.flatMap((channel) => ids.get(channel) ?? []);
       const inOrder = rows.map((row) => row.id).filter((row) => taking.includes(row));
@@ -126,7 +133,7 @@ function past512(mode: DraftMode, row: LaidRow): DraftTrouble[] {
 }
 
 /** Rows whose channels GDTF would give one name; upper and lower case count as the same attribute there. */
-function alike(mode: DraftMode, chart: ChartMode, rows: readonly LaidRow[]): DraftTrouble[] {
+function alike(mode: DraftMode, chart: DraftedMode, rows: readonly LaidRow[]): DraftTrouble[] {
   const byName = new Map<string, string[]>();
   for (const [at, channel] of chart.mode.channels.entries()) {
     const name = `${channel.part}\n${attributeName(channel)}`;

@@ -48,10 +48,11 @@ export function openChart(
   }
   const sorted = rows.sort(byPlace).slice(0, ROW_LIMIT);
   const shown = new Set(sorted.map((row) => row.placed));
+  const used = new Set(sorted.map((row) => row.cells.repeat));
   return {
     edits: [
       { of: 'mode', mode: modeId, field: 'kept', value: null },
-      ...repeats.flatMap((repeat) => newRepeatEdits(modeId, repeat)),
+      ...repeats.filter(({ id }) => used.has(id)).flatMap((repeat) => newRepeatEdits(modeId, repeat)),
       ...sorted.flatMap(({ cells }, at) => newRowEdits(modeId, { ...cells, id: ids(), order: at + 1 })),
     ],
     lost: {
@@ -61,8 +62,8 @@ export function openChart(
   };
 }
 
-/** Rows of a chart, at most: more than four breaks have slots for is a fault. */
-const ROW_LIMIT = 2000;
+/** Rows of a chart, at most: with a repeat for each, their cells are still one call's edits. */
+const ROW_LIMIT = 1500;
 
 interface NewRow {
   readonly placed: PlacedChannel;

@@ -136,6 +136,7 @@ describe('typeOfDraft', () => {
     ).toEqual(['rows-alike r2.attribute']);
     expect(read(chart([{ slots: '1' }])).kinds).toEqual(['nothing-said r1.attribute']);
     expect(read(chart([{ name: 'A' }])).kinds).toEqual(['no-usable-mode type!', 'only-virtual mode!']);
+    expect(read(chart([{ slots: '5000', name: 'A' }])).kinds).toEqual(['no-usable-mode type!', 'past-512 r1.slots!']);
     expect(read(chart([])).kinds).toEqual(['no-usable-mode type!', 'mode-without-slots mode!']);
   });
 

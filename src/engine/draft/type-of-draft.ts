@@ -2,9 +2,9 @@ import type { FixtureType, Part, TypeMode } from '../model/fixture-type.ts';
 import { reachedParts } from '../type/reached-parts.ts';
 import { cellText, oneLine } from './cell-text.ts';
 import { createChartBodies } from './chart-bodies.ts';
-import { type ChartMode, chartMode } from './chart-mode.ts';
 import type { Draft, DraftMode } from './draft.ts';
 import type { DraftTrouble } from './draft-trouble.ts';
+import { type DraftedMode, modeOfChart } from './drafted-mode.ts';
 import { factsOfDraft } from './facts-of-draft.ts';
 import { firmwareText, readFirmware } from './firmware-text.ts';
 import { troublesOfModes } from './mode-troubles.ts';
@@ -21,9 +21,9 @@ export function typeOfDraft(
   const kept = draft.modes.map((mode) => keptFrom(base, mode));
   const keptParts = base === null ? [] : partsKept(base, kept);
   const bodies = createChartBodies(keptParts.map((part) => part.name));
-  const modes = draft.modes.map((mode, at): ChartMode => {
+  const modes = draft.modes.map((mode, at): DraftedMode => {
     const own = kept[at];
-    return own === undefined ? chartMode(mode, bodies.bodyOf) : keptMode(mode, own);
+    return own === undefined ? modeOfChart(mode, bodies.bodyOf) : keptMode(mode, own);
   });
   const type: FixtureType = {
     ...facts,
@@ -39,7 +39,7 @@ function keptFrom(base: FixtureType | null, mode: DraftMode): TypeMode | undefin
 }
 
 /** The mode of the base revision, with what the draft says of it as a whole. */
-function keptMode(mode: DraftMode, own: TypeMode): ChartMode {
+function keptMode(mode: DraftMode, own: TypeMode): DraftedMode {
   const text = { name: mode.name, description: mode.description, firmware: mode.firmware };
   return {
     mode: {

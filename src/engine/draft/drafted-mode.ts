@@ -8,7 +8,7 @@ import type { DraftTrouble } from './draft-trouble.ts';
 import { readFirmware } from './firmware-text.ts';
 
 /** A mode of a draft as a type has it. */
-export interface ChartMode {
+export interface DraftedMode {
   readonly mode: TypeMode;
   /** The row of each of its channels, in their order; null for a mode that is kept. */
   readonly rows: readonly LaidRow[] | null;
@@ -17,7 +17,7 @@ export interface ChartMode {
 }
 
 /** The mode that a chart of rows amounts to. */
-export function chartMode(mode: DraftMode, bodyOf: (layout: ChartLayout) => ChartBody): ChartMode {
+export function modeOfChart(mode: DraftMode, bodyOf: (layout: ChartLayout) => ChartBody): DraftedMode {
   const layout = layoutOf(mode);
   const body = bodyOf(layout);
   const troubles: DraftTrouble[] = [...layout.troubles];
