@@ -22,7 +22,7 @@ const rowsOf = ({ rows, repeats }: ChartMode): readonly string[] => [
     const part = row.part === '' ? '' : ` {${row.part}}`;
     const value = row.default === '' ? '' : ` ${row.default}`;
     const ranges = row.ranges === '' ? '' : ` | ${row.ranges.replaceAll('\n', ' / ')}`;
-    return `${row.slots} ${row.name} = ${row.attribute} ${row.guess}${part}${value}${ranges}`;
+    return `${row.break === '' ? '' : `${row.break}:`}${row.slots} ${row.name} = ${row.attribute} ${row.guess}${part}${value}${ranges}`;
   }),
   ...repeats.map(
     ({ rows: each, firstRow, count, step }) =>

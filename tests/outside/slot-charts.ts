@@ -3,7 +3,7 @@ export interface SlotChart {
   /** What is usual about it. */
   readonly habit: string;
   readonly text: string;
-  /** A mode's rows: `slots name = attribute guess {part} default | values`, values apart by ` / `. */
+  /** A mode's rows: `break:slots name = attribute guess {part} default | values`, values apart by ` / `. */
   readonly modes: Readonly<Record<string, readonly string[]>>;
   /** Lines left out, with the reason; none when not given. */
   readonly leftOut?: readonly string[];
@@ -385,5 +385,83 @@ Little to much`,
         '4 Ventola = Fan1 sure',
       ],
     },
+  },
+  {
+    habit: 'modes under headings with their footprint, columns come apart into single spaces',
+    text: `Calluna Wash
+DMX Channel Assignments
+
+Mode A (5 channels)
+Channel Name Value Function
+1 Dimmer 000-255 0 to 100%
+2 Red 000-255 0 to 100%
+3 Green 000-255 0 to 100%
+4 Blue 000-255 0 to 100%
+5 Strobe
+000-009 Off
+010-255 Slow to fast
+
+Mode B (7 channels)
+Channel Name Value Function
+1-5: identical to mode A
+6 Color Temperature 000-255 Warm to cold
+7 Auto Programs
+000-031 Off
+032-255 Fade`,
+    modes: {
+      'Mode A (5 channels)': [
+        '1 Dimmer = Dimmer sure | 0-255 0 to 100%',
+        '2 Red = ColorAdd_R sure | 0-255 0 to 100%',
+        '3 Green = ColorAdd_G sure | 0-255 0 to 100%',
+        '4 Blue = ColorAdd_B sure | 0-255 0 to 100%',
+        '5 Strobe = Shutter1Strobe sure | 0-9 Off / 10-255 Slow to fast',
+      ],
+      'Mode B (7 channels)': [
+        '6 Color Temperature = CTC sure | 0-255 Warm to cold',
+        '7 Auto Programs = Effects1 likely | 0-31 Off / 32-255 Fade',
+      ],
+    },
+    leftOut: ['1 text', '2 text', '16 elsewhere'],
+    remarks: ['slots-not-named 1-5'],
+  },
+  {
+    habit: 'all values of a row in one line, three dots between them',
+    text: `DMX 001 Dimmer (0-255)
+DMX 002 Shutter 0...10 Closed, 11...200 Strobe, 201...255 Open
+DMX 003 Fan mode`,
+    modes: {
+      '': [
+        '1 Dimmer = Dimmer sure',
+        '2 Shutter = Shutter1 sure | 0-10 Closed / 11-200 Strobe [Shutter1Strobe] / 201-255 Open [Shutter1]',
+        '3 Fan mode = Fan1 likely',
+      ],
+    },
+  },
+  {
+    habit: 'cells with a strobe each',
+    text: '1 Red 1\n2 Strobe 1\n3 Red 2\n4 Strobe 2\n5 Dimmer',
+    modes: {
+      '': [
+        '1 Red 1 = ColorAdd_R sure {1}',
+        '2 Strobe 1 = Shutter1Strobe sure {1}',
+        '3 Red 2 = ColorAdd_R sure {2}',
+        '4 Strobe 2 = Shutter1Strobe sure {2}',
+        '5 Dimmer = Dimmer sure',
+        'repeats: 2 rows from row 1, 2 times, step 2',
+      ],
+    },
+  },
+  {
+    habit: 'two breaks, each counted from 1',
+    text: `Slot  Name              Break  Default
+1     Dimmer            1      0
+2     Dimmer fine       1      0
+1     Colour wheel      2      50%`,
+    modes: { '': ['1-2 Dimmer = Dimmer sure 0/1', '2:1 Colour wheel = Color1 sure 128'] },
+  },
+  {
+    habit: 'attributes in a column of their own',
+    text: 'Slot,Name,Attribute,From,To,Meaning\n1,Bright,Dimmer,0,255,\n2,Turn,Pan,0,127,left\n2,Turn,Pan,128,255,right',
+    modes: { '': ['1 Bright = Dimmer stated', '2 Turn = Pan stated | 0-127 left / 128-255 right'] },
   },
 ];

@@ -19,6 +19,7 @@ export interface RawRow {
   name: string;
   /** An attribute in a column of its own. */
   readonly attribute: string;
+  readonly break: string;
   readonly default: string;
   readonly highlight: string;
   readonly values: RawValue[];
@@ -50,6 +51,7 @@ export interface Fields {
   readonly stretch: Stretch | null;
   readonly text: string;
   readonly unread: string;
+  readonly break: string;
   readonly default: string;
   readonly highlight: string;
 }
@@ -63,6 +65,7 @@ export const NO_FIELDS: Fields = {
   stretch: null,
   text: '',
   unread: '',
+  break: '',
   default: '',
   highlight: '',
 };

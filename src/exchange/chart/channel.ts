@@ -15,6 +15,7 @@ export interface Channel {
   readonly bytes: ReadAttribute['bytes'];
   /** Channels with the same differ only in what they say of bytes. */
   readonly key: string;
+  readonly break: string;
   readonly default: string;
   readonly highlight: string;
   readonly values: readonly RawValue[];
@@ -66,7 +67,8 @@ function channelOf(raw: RawRow, slots: readonly number[], text: string): Channel
     guess: stated ? 'stated' : read.guess,
     part: read.part,
     bytes: read.bytes,
-    key: read.key,
+    key: raw.break === '' || read.key === '' ? read.key : `${read.key}/${raw.break}`,
+    break: raw.break,
     default: raw.default,
     highlight: raw.highlight,
     values: raw.values,

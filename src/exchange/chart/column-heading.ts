@@ -16,6 +16,7 @@ const ROLE_WORDS = {
   default:
     'default|default value|home|vorgabe|grundwert|standard|standardwert|defaut|valeur par defaut|predeterminado|por defecto|defecto|predefinito',
   highlight: 'highlight',
+  break: 'break|dmx break',
 } as const;
 
 export type Role = keyof typeof ROLE_WORDS | 'other';

@@ -22,7 +22,7 @@ export function finishMode(block: Block, column: number): FinishedMode {
       (raw.slots[column] ?? []).map((slot) => slot + (fromZero ? 1 : 0)),
     ),
   );
-  const channels = mixing(mergeBytes(apart));
+  const channels = cellStrobes(mixing(mergeBytes(apart)));
   const remarks: ChartRemark[] = channels.flatMap((channel, row) =>
     channel.remarks.map((remark) => ({ ...remark, row })),
   );
@@ -51,7 +51,7 @@ function rowOf(channel: Channel, row: number, remarks: ChartRemark[]): ChartRow 
   }
   return {
     slots: slotsText(slots),
-    break: '',
+    break: channel.break,
     name,
     attribute,
     part,
@@ -75,6 +75,20 @@ function mixing(channels: readonly Channel[]): readonly Channel[] {
   );
 }
 
+/** `Strobe 1`, `Strobe 2` beside `Red 1`, `Red 2` are the strobes of cells, not several strobes of the unit. */
+function cellStrobes(channels: readonly Channel[]): readonly Channel[] {
+  const cells = new Set(channels.map((channel) => channel.part).filter((part) => /^\d+$/.test(part)));
+  const counters = channels.map((channel) => /^Shutter(\d+)/.exec(channel.attribute)?.[1] ?? '');
+  const strobes = new Set(counters.filter((counter) => counter !== ''));
+  const same = strobes.size === cells.size && [...strobes].every((counter) => cells.has(counter));
+  if (strobes.size < 2 || !same) return channels;
+  return channels.map((channel, at) => {
+    const counter = counters[at] ?? '';
+    if (counter === '' || channel.part !== '' || channel.guess === 'stated') return channel;
+    return { ...channel, attribute: channel.attribute.replace(/\d+/, '1'), part: counter };
+  });
+}
+
 function modeRemarks(
   block: Block,
   column: number,
@@ -82,16 +96,19 @@ function modeRemarks(
   shift: number,
 ): readonly ChartRemark[] {
   const remarks: ChartRemark[] = [];
-  const taken = new Map<number, number>();
-  for (const slot of channels.flatMap((channel) => channel.slots)) taken.set(slot, (taken.get(slot) ?? 0) + 1);
+  const counts = new Map<string, number>();
+  const placesOf = (channel: Channel) => channel.slots.map((slot) => `${channel.break}/${slot}`);
+  for (const place of channels.flatMap(placesOf)) counts.set(place, (counts.get(place) ?? 0) + 1);
+  const taken = new Set(channels.filter((channel) => channel.break === '').flatMap((channel) => channel.slots));
+  const others = channels.some((channel) => channel.break !== '');
   const alone = block.modes.length === 1;
-  const highest = [...taken.keys()].reduce((most, slot) => Math.max(most, slot), alone ? block.highest + shift : 0);
+  const highest = [...taken].reduce((most, slot) => Math.max(most, slot), alone ? block.highest + shift : 0);
   const said = block.footprint ?? saidIn(block.modes[column] ?? '');
-  if (said !== null && said !== highest)
+  if (said !== null && said !== highest && !others)
     remarks.push({ code: 'footprint-differs', row: null, text: `${said}, ${highest}` });
   if (shift > 0) remarks.push({ code: 'counted-from-0', row: null, text: '' });
   channels.forEach((channel, row) => {
-    const twice = channel.slots.filter((slot) => (taken.get(slot) ?? 0) > 1);
+    const twice = channel.slots.filter((slot) => (counts.get(`${channel.break}/${slot}`) ?? 0) > 1);
     if (twice.length > 0) remarks.push({ code: 'slot-twice', row, text: twice.join(', ') });
   });
   const missing = missingSlots(taken, highest);
@@ -105,7 +122,7 @@ function saidIn(heading: string): number | null {
   return number === undefined ? null : Number(number);
 }
 
-function missingSlots(taken: ReadonlyMap<number, number>, highest: number): string {
+function missingSlots(taken: ReadonlySet<number>, highest: number): string {
   const runs: string[] = [];
   for (let slot = 1; slot <= highest; slot++) {
     const from = slot;

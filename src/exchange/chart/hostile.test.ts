@@ -105,7 +105,7 @@ describe('any text at all', () => {
   it('is read without a throw, every line accounted for once, every row as a draft holds it', () => {
     const rng = seededRng(77);
     let rows = 0;
-    for (let round = 0; round < 1_500; round++) {
+    for (let round = 0; round < 600; round++) {
       const text = Array.from(
         { length: rng.int(rng.pick([6, 40, 160])) },
         () => rng.pick(PIECES) + rng.pick(['', ' ', '\n']),
@@ -118,7 +118,7 @@ describe('any text at all', () => {
         rows += read.value.modes.reduce((sum, mode) => sum + mode.rows.length, 0);
       }
     }
-    expect(rows).toBeGreaterThan(2_000);
+    expect(rows).toBeGreaterThan(800);
   });
 
   it('above the caps is refused with a code', () => {

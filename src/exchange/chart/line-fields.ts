@@ -57,10 +57,14 @@ const namesOf = (texts: ReadonlyMap<Role, readonly string[]>) => {
   return {
     name: named,
     attribute: joined(texts, 'attribute'),
+    break: breakIn(joined(texts, 'break')),
     default: joined(texts, 'default'),
     highlight: joined(texts, 'highlight'),
   };
 };
+
+// Break 1 is the usual one, and stands as none.
+const breakIn = (text: string) => (/^[2-4]$/.test(text) ? text : '');
 
 function stretchOf(texts: ReadonlyMap<Role, readonly string[]>): Pick<Fields, 'stretch' | 'text' | 'unread'> {
   const text = [joined(texts, 'text'), joined(texts, 'other')].filter((each) => each !== '').join(' ');

@@ -32,7 +32,7 @@ export function readModeHeading(text: string): ModeHeading | undefined {
 
 /** `Channel 5 mode` is a row. */
 const isSlotLead = (text: string) =>
-  /^\W*(?:dmx[ -]?)?(?:channel|chan|ch|kanal|slot|canal|canale|voie)[ .:#-]{0,3}\d/i.test(text);
+  /^\W*(?:dmx|(?:dmx[ -]?)?(?:channel|chan|ch|kanal|slot|canal|canale|voie))[ .:#-]{0,3}\d/i.test(text);
 
 const nameIn = (text: string) =>
   text

@@ -1,5 +1,6 @@
 import type { LeftOutReason } from '#engine/draft/chart-reading.ts';
 import { type Block, type Fate, type Fields, NO_FIELDS, type RawRow } from './blocks.ts';
+import { chained } from './chained-values.ts';
 import { type Frame, readColumnHeading, readSubHeading } from './column-heading.ts';
 import { CHART_LIMITS } from './limits.ts';
 import { framedFields, freeFields, type Tell } from './line-fields.ts';
@@ -164,16 +165,17 @@ function takeSlots(reader: Reader, fields: Fields, line: SplitLine, at: number):
   if (all.some((slot) => slot > 512)) return leftOut('past-512');
   if (reader.slots + all.length > CHART_LIMITS.slots) return leftOut('chart-full');
   if (goesOn(reader, fields)) return takeValue(reader, { ...fields, text: nameAndText(reader, fields) }, line);
-  const block = blockFor(reader, all, at);
+  const block = blockFor(reader, fields, at);
   block.highest = all.reduce((most, slot) => Math.max(most, slot), block.highest);
   if (ELSEWHERE.test(fields.name === '' ? fields.text : fields.name)) return leftOut('elsewhere');
   const row: RawRow = {
     slots: fields.slots,
     name: fields.name === '' && fields.stretch === null ? fields.text : fields.name,
     attribute: fields.attribute,
+    break: fields.break,
     default: fields.default,
     highlight: fields.highlight,
-    values: fields.stretch === null ? [] : [{ ...fields.stretch, text: fields.text }],
+    values: fields.stretch === null ? [] : chained(fields.stretch, fields.text),
     notes: fields.stretch === null && fields.name !== '' && fields.text !== '' ? [fields.text] : [],
     unread: fields.unread === '' ? [] : [fields.unread],
     lines: [line.line],
@@ -200,8 +202,11 @@ const nameAndText = (reader: Reader, { name, text }: Fields) =>
   [name === reader.row?.name ? '' : name, text].filter((each) => each !== '').join(' ');
 
 /** The chart that these slots belong to: a new one where the numbers start again. */
-function blockFor(reader: Reader, slots: readonly number[], at: number): Block {
+function blockFor(reader: Reader, fields: Fields, at: number): Block {
+  const slots = fields.slots.flat();
   const current = reader.blocks.at(-1);
+  // Each break counts its slots from 1.
+  if (current !== undefined && reader.pending === null && fields.break !== (reader.row?.break ?? '')) return current;
   const lowest = Math.min(...slots);
   const modes = reader.frame?.modes ?? [''];
   const first = current?.rows[0]?.slots.flat().reduce((least, slot) => Math.min(least, slot), 512);
@@ -237,7 +242,7 @@ function takeValue(reader: Reader, fields: Fields, line: SplitLine): Fate {
   if (row === null || fields.stretch === null) return leftOut('no-row');
   if (row.values.length >= CHART_LIMITS.values) return leftOut('too-many-values');
   const text = fields.slots.length > 0 && fields.slots.flat().length > 0 ? fields.text : nameAndText(reader, fields);
-  row.values.push({ ...fields.stretch, text });
+  row.values.push(...chained(fields.stretch, text));
   row.lines.push(line.line);
   reader.wrapped = 0;
   return { kind: 'range', row };

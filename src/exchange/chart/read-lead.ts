@@ -15,7 +15,7 @@ export interface Lead {
 // Sticky patterns with small bounds: each is tried at one place and never looks far.
 const OPENING = /[([#]?\s{0,3}/y;
 const WORD =
-  /(?:dmx[ -]?)?(?:channels?|chan|ch|kanal|kan|slots?|canal|canale|voie|nr|no)[ .:#°º-]{0,3}(?=\d)|#\s?(?=\d)/iy;
+  /(?:dmx[ -]?)?(?:channels?|chan|ch|kanal|kan|slots?|canal|canale|voie|nr|no)[ .:#°º-]{0,3}(?=\d)|dmx[ .:#-]{0,3}(?=\d)|#\s?(?=\d)/iy;
 const NUMBER = /\d{1,5}(?![\p{L}\d°º"'])/uy;
 const RANGE = /\s{0,3}(?:\.{2,3}|…|[-‐‑‒–—−~→>]|(?:to|bis|thru|through|hasta|al?|à)(?=\s))\s{0,3}(?:ch\.?\s?)?(?=\d)/iy;
 const LIST = /\s{0,3}(?:[/+&,]|(?:and|und|et|y|e)(?=\s))\s{0,3}(?:ch\.?\s?)?(?=\d)/iy;

@@ -25,20 +25,27 @@ const MOST_BYTES = 4;
  */
 export function tellsSlots(lead: Lead, context: Context): 'slots' | 'value' {
   const { row, startsAnew, worded, highest } = context;
-  if (lead.worded) return 'slots';
-  if (lead.percent || lead.mark === '=') return row === null ? 'slots' : 'value';
-  if (row === null || lead.kind === 'list') return 'slots';
   const [first = 0, last = first] = lead.numbers;
-  if (startsAnew && first <= 1 && last - first < MOST_BYTES && !(first === 0 && last > 0)) return 'slots';
+  if (lead.worded) return 'slots';
+  if (row === null || lead.kind === 'list') return countsValues(lead) ? 'value' : 'slots';
+  if (lead.percent || lead.mark === '=') return 'value';
+  if (startsAnew && first <= 1 && !countsValues(lead)) return 'slots';
   if (worded || last > 512) return 'value';
   const end = row.values.at(-1)?.to;
   const goesOn = first === (end === undefined ? 0 : end + 1);
   const next = first === highest + 1;
-  const wide = last - first >= MOST_BYTES;
-  if (next && goesOn) return context.indented || wide || countsOn(last, context) ? 'value' : 'slots';
-  if (next) return 'slots';
-  if (goesOn) return 'value';
-  return neither(lead, context, end);
+  if (next) return goesOn && isValue(lead, context) ? 'value' : 'slots';
+  return goesOn ? 'value' : neither(lead, context, end);
+}
+
+/** Nothing but values runs from 0 that far. */
+const countsValues = ({ kind, numbers: [first = 0, last = first] }: Lead) =>
+  kind === 'range' && first === 0 && last >= MOST_BYTES;
+
+/** Numbers that could be the next slots and the next values. */
+function isValue(lead: Lead, context: Context): boolean {
+  const [first = 0, last = first] = lead.numbers;
+  return context.indented || last - first >= MOST_BYTES || countsOn(last, context);
 }
 
 /** Single values counted up to a long stretch: `5 Red`, `6 Blue`, `7-255 Rainbow`. */
