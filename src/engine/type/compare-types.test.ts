@@ -9,7 +9,7 @@ import { GENERIC_TYPES } from './generic-types.ts';
 import { slotsOf } from './slots-of.ts';
 
 describe('compareTypes', () => {
-  it('finds nothing exactly when both say the same', () => {
+  it('[FT12] finds nothing exactly when both say the same', () => {
     const seen = { same: 0, differ: 0, unseen: 0 };
     for (let seed = 1; seed <= 400; seed++) {
       const rng = seededRng(seed);
@@ -23,7 +23,7 @@ describe('compareTypes', () => {
     expect(Math.min(...Object.values(seen)), JSON.stringify(seen)).toBeGreaterThan(5);
   });
 
-  it('names every slot of a channel that changed, and no other', () => {
+  it('[FT12] names every slot of a channel that changed, and no other', () => {
     for (let seed = 1; seed <= 300; seed++) {
       const rng = seededRng(seed);
       const before = randomType(rng);
@@ -43,7 +43,7 @@ describe('compareTypes', () => {
     }
   });
 
-  it('is the same backwards, with the sides changed', () => {
+  it('[FT12] is the same backwards, with the sides changed', () => {
     for (let seed = 1; seed <= 100; seed++) {
       const rng = seededRng(seed);
       const [a, b] = [randomType(rng), randomType(rng)];
@@ -57,7 +57,7 @@ describe('compareTypes', () => {
     }
   });
 
-  it('says what was there, and what is there now', () => {
+  it('[FT12] says what was there, and what is there now', () => {
     const type = present(GENERIC_TYPES[2], 'no RGB');
     const mode = present(type.modes[0], 'no mode');
     const white = { ...present(mode.channels[0], 'no channel'), offsets: [5] };

@@ -3,7 +3,7 @@ import { type Rng, seededRng } from '#base/rng.ts';
 import { createTypeIndex, type SearchedType } from './search-types.ts';
 
 describe('createTypeIndex', () => {
-  it('finds what a naive look at every field finds, in the same order', () => {
+  it('[FT11] finds what a naive look at every field finds, in the same order', () => {
     let found = 0;
     for (let seed = 1; seed <= 30; seed++) {
       const rng = seededRng(seed);
@@ -20,7 +20,7 @@ describe('createTypeIndex', () => {
     expect(found).toBeGreaterThan(1000);
   });
 
-  it('finds words anywhere, without case and accents', () => {
+  it('[FT11] finds words anywhere, without case and accents', () => {
     expect(found('veld')).toEqual(['Vélder Ambra 12', 'Veldkamp Spot']);
     expect(found('VÉLD')).toEqual(['Vélder Ambra 12', 'Veldkamp Spot']);
     expect(found('mbra veld')).toEqual(['Vélder Ambra 12']);
@@ -29,7 +29,7 @@ describe('createTypeIndex', () => {
     expect(found('')).toHaveLength(ROWS.length);
   });
 
-  it('finds numbers of slots, with and without the word', () => {
+  it('[FT11] finds numbers of slots, with and without the word', () => {
     expect(found('27')).toEqual(['Orlo 27 Lamp', 'Veldkamp Spot']);
     expect(found('27 slots')).toEqual(['Veldkamp Spot']);
     expect(found('spot 27 slots')).toEqual(['Veldkamp Spot']);
@@ -37,7 +37,7 @@ describe('createTypeIndex', () => {
     expect(found('slots')).toEqual([]);
   });
 
-  it('puts the model itself first, then its start, then the start of its maker', () => {
+  it('[FT11] puts the model itself first, then its start, then the start of its maker', () => {
     expect(found('lamp')).toEqual(['Sol Lamp', 'Sol Lamp 2', 'Lamp Works Duo', 'Orlo 27 Lamp']);
   });
 });

@@ -10,7 +10,7 @@ import { typeTroubles } from './type-troubles.ts';
 import { defaultOf } from './value-spans.ts';
 
 describe('modeChart', () => {
-  it('has every slot of every break', () => {
+  it('[FT10] has every slot of every break', () => {
     for (const { type, mode } of randomModes(200)) {
       const chart = modeChart(type, mode);
       for (const [at, footprint] of footprintsOfMode(type, mode).entries()) {
@@ -20,7 +20,7 @@ describe('modeChart', () => {
     }
   });
 
-  it('splits a default over the bytes of its channel', () => {
+  it('[FT10] splits a default over the bytes of its channel', () => {
     for (const { type, mode } of randomModes(200)) {
       const uses = modeChart(type, mode).breaks.flatMap((each) => each.slots.flatMap((slot) => slot.uses));
       for (const channel of mode.channels) {
@@ -35,7 +35,7 @@ describe('modeChart', () => {
     }
   });
 
-  it('names every value exactly once for each condition, when nothing is wrong with the type', () => {
+  it('[FT10] names every value exactly once for each condition, when nothing is wrong with the type', () => {
     let seen = 0;
     for (const { type, mode } of randomModes(200)) {
       if (typeTroubles(type).some(({ kind }) => kind.startsWith('values') || kind === 'range-outside')) continue;
@@ -50,7 +50,7 @@ describe('modeChart', () => {
     expect(seen).toBeGreaterThan(100);
   });
 
-  it('counts ranges in steps of the coarse slot, unless one starts between two of them', () => {
+  it('[FT10] counts ranges in steps of the coarse slot, unless one starts between two of them', () => {
     const said = (starts: readonly number[]) => {
       const [type, mode] = withRanges(starts);
       const use = present(coarseUses(type, mode)[0], 'no slot');
@@ -62,7 +62,7 @@ describe('modeChart', () => {
     expect(said([])).toBe('1: 0-255 Dimmer 1');
   });
 
-  it('gives ranges to the coarse slot alone', () => {
+  it('[FT10] gives ranges to the coarse slot alone', () => {
     const [type, mode] = withRanges([0, 32768]);
     const slots = modeChart(type, mode).breaks[0]?.slots ?? [];
     expect(slots.map(({ uses }) => uses[0]?.ranges.length)).toEqual([2, 0]);
