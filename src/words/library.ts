@@ -3,7 +3,7 @@ import type { FactField } from '#engine/draft/draft.ts';
 import { HAZARD_KINDS, type Hazards } from '#engine/model/fixture-type.ts';
 import type { FactChange } from '#engine/type/compare-types.ts';
 import type { GdtfReport, LeftOut } from '#engine/type/gdtf-report.ts';
-import type { FileTaken, ModeSummary, NamedDraft, TypeOrigin, TypeSummary } from '#wire/library.ts';
+import type { FileTaken, ModeSummary, NamedDraft, TypeOrigin, TypeSummary, WhereUsed } from '#wire/library.ts';
 import { footprintWords, HAZARD_NAMES } from './fixture-types.ts';
 import { LEFT_WORDS } from './gdtf.ts';
 import { counted } from './screens.ts';
@@ -132,11 +132,6 @@ export const TYPE_WORDS = {
     base === null ? `New, begun by ${by} on ${when}` : `Begun by ${by} on ${when}, from revision ${base}`,
   openDraft: 'Open the draft',
   usedIn: 'Where it is used',
-  notUsed: 'No rig that was looked at uses it.',
-  looked: (looked: number, rigs: number) =>
-    looked === rigs
-      ? `All ${counted(rigs, 'rig')} of the crew looked at.`
-      : `Looked at the ${looked} of ${counted(rigs, 'rig')} that changed last.`,
   unitsIn: (mode: string, units: number) => `${mode}: ${counted(units, 'unit')}`,
   pinnedRevision: (number: number) => `revision ${number}`,
   fileReport: 'What its file was read as',
@@ -186,6 +181,15 @@ export const FACT_WORDS: Readonly<Record<FactField, string>> = {
 
 const UNITS: Partial<Readonly<Record<FactField, string>>> = { weight: 'kg', power: 'W', voltage: 'V' };
 const SWITCHES: Readonly<Record<string, string>> = { A: 'hold the address', B: 'hold the address less 1' };
+
+/** How far the look at a crew's rigs for uses of a type went, and that there was none. */
+export function lookedSentence({ uses, looked, rigs }: WhereUsed): string {
+  const all = looked === rigs;
+  if (rigs === 0) return 'The crew has no rigs yet.';
+  if (all) return uses.length === 0 ? 'No rig of the crew uses it.' : 'All rigs of the crew were looked at.';
+  const part = `Only the ${looked.toLocaleString('en-GB')} rigs that changed last, of ${counted(rigs, 'rig')}, were looked at`;
+  return uses.length === 0 ? `${part}: none of them uses it.` : `${part}.`;
+}
 
 /** A fact with its unit; what is empty is not stated. */
 export function factText(fact: FactField, value: string): string {

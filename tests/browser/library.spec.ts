@@ -145,7 +145,7 @@ test('a built-in type can be looked at and saved, not changed', async ({ page })
   await expect(page.getByText('It comes with the program and stays as it is.')).toBeVisible();
   await expect(page.getByRole('button', { name: 'Change it' })).toHaveCount(0);
   await expect(page.getByRole('button', { name: 'Take it out of the library' })).toHaveCount(0);
-  await expect(page.getByText('No rig that was looked at uses it.')).toBeVisible();
+  await expect(page.getByText('No rig of the crew uses it.')).toBeVisible();
   await expect(page.getByRole('link', { name: 'Save as GDTF' })).toBeVisible();
 });
 

@@ -60,7 +60,7 @@ export function FindTypes({ crewId, types }: FindTypesProps) {
           placeholder={LIBRARY_WORDS.search}
           autoComplete="off"
           spellCheck={false}
-          className={`${CONTROL_CLASSES} max-w-sm`}
+          className={`${CONTROL_CLASSES} max-w-sm [&::-webkit-search-cancel-button]:appearance-none`}
           value={query}
           onChange={(event) => narrow(event.currentTarget.value)}
           onKeyDown={press}

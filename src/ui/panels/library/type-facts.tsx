@@ -7,9 +7,16 @@ import { Part } from '../part.tsx';
 /** Said elsewhere on the page: in its title, below it, and as cautions. */
 const ELSEWHERE: ReadonlySet<FactField> = new Set(['maker', 'model', 'description', 'laser', ...HAZARD_KINDS]);
 
+/** Figures that somebody may plan by. */
+const FIGURES: ReadonlySet<FactField> = new Set(['weight', 'power', 'powerFactor', 'voltage', 'perBreaker']);
+
+const isElsewhere = (type: FixtureType, fact: FactField) =>
+  ELSEWHERE.has(fact) || (fact === 'shortName' && type.shortName === type.model);
+
 /** What the manual states of the whole unit. */
 export function TypeFacts({ type }: { readonly type: FixtureType }) {
-  const facts = [...typeFacts(type)].filter(([fact, value]) => value !== '' && !ELSEWHERE.has(fact));
+  const facts = [...typeFacts(type)].filter(([fact, value]) => value !== '' && !isElsewhere(type, fact));
+  const figures = facts.some(([fact]) => FIGURES.has(fact));
   return (
     <Part title={TYPE_WORDS.facts}>
       {facts.length === 0 ? <p className="py-2 text-soft">{TYPE_WORDS.noFacts}</p> : null}
@@ -21,7 +28,7 @@ export function TypeFacts({ type }: { readonly type: FixtureType }) {
           </div>
         ))}
       </dl>
-      {facts.length === 0 ? null : <p className="pt-2 text-soft">{TYPE_WORDS.planning}</p>}
+      {figures ? <p className="pt-2 text-soft">{TYPE_WORDS.planning}</p> : null}
     </Part>
   );
 }

@@ -29,7 +29,7 @@ export function TypeOption({ id, href, type, chosen, place, of }: TypeOptionProp
       aria-posinset={place}
       aria-setsize={of}
       tabIndex={-1}
-      className={`${TYPE_COLUMNS} min-h-row border-b border-rule px-2 py-0.5 hover:bg-hover aria-selected:bg-selected touch:bg-transparent max-sm:py-2`}
+      className={`${TYPE_COLUMNS} min-h-row border-b border-rule px-2 py-0.5 hover:bg-hover aria-selected:bg-selected touch:aria-selected:bg-transparent max-sm:py-2`}
     >
       <span className="truncate max-sm:whitespace-normal">{type.maker}</span>
       <span className="truncate font-serif text-large max-sm:whitespace-normal">{type.model}</span>

@@ -27,7 +27,8 @@ export function useFileQueue(crewId: string): FileQueue {
   const send = async (key: number, file: File) => {
     settle(key, 'sending');
     settle(key, await sendFile(crewId, file));
-    await queries.invalidateQueries();
+    // Not waited for: the next file need not wait until the list is up to date.
+    void queries.invalidateQueries();
   };
   const add = (chosen: readonly File[]) => {
     const queued = chosen.map((file) => ({ key: keys.current++, file }));

@@ -1,5 +1,5 @@
 import type { TypeUse } from '#wire/library.ts';
-import { TYPE_WORDS } from '#words/library.ts';
+import { lookedSentence, TYPE_WORDS } from '#words/library.ts';
 import { TextLink } from '../../kit/text-link.tsx';
 import { Part } from '../part.tsx';
 import { Asked } from './asked.tsx';
@@ -16,15 +16,14 @@ export function UsesPart(address: UsesPartProps) {
   return (
     <Part title={TYPE_WORDS.usedIn}>
       <Asked answer={answer}>
-        {({ uses, looked, rigs }) => (
+        {(found) => (
           <>
-            {uses.length === 0 ? <p className="pt-2">{TYPE_WORDS.notUsed}</p> : null}
             <ul>
-              {uses.map((use) => (
+              {found.uses.map((use) => (
                 <RigUse key={use.rigId} use={use} />
               ))}
             </ul>
-            <p className="pt-1 text-soft">{TYPE_WORDS.looked(looked, rigs)}</p>
+            <p className="pt-2 text-soft">{lookedSentence(found)}</p>
           </>
         )}
       </Asked>
