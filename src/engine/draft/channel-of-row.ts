@@ -2,6 +2,7 @@ import type { ChannelFunction, NamedRange, Resolution, TypeChannel } from '../mo
 import { highest } from '../type/dmx-value.ts';
 import { oneLine } from './cell-text.ts';
 import type { LaidRow } from './chart-layout.ts';
+import type { DraftRow } from './draft.ts';
 import type { DraftTrouble } from './draft-trouble.ts';
 import { withoutGuess } from './guess.ts';
 import { type RangeLine, readRanges } from './read-ranges.ts';
@@ -9,13 +10,26 @@ import { readValue } from './read-value.ts';
 import { createUniqueNames } from './unique-names.ts';
 
 /** What a row does, and where in its part: the slots are those of the first cell, counted from 1. */
-export type RowChannel = Omit<TypeChannel, 'part' | 'break'>;
+type RowChannel = Omit<TypeChannel, 'part' | 'break'>;
+
+interface ReadRow {
+  readonly channel: RowChannel;
+  readonly troubles: readonly DraftTrouble[];
+}
 
 /** The channel that a row amounts to, but for its part, and what is wrong with its cells. */
-export function channelOfRow(
-  { row, slots }: LaidRow,
-  mode: string,
-): { readonly channel: RowChannel; readonly troubles: readonly DraftTrouble[] } {
+export function channelOfRow(laid: LaidRow, mode: string): ReadRow {
+  const known = READ.get(laid.row);
+  if (known?.mode === mode) return known;
+  const read = { mode, ...readRow(laid, mode) };
+  READ.set(laid.row, read);
+  return read;
+}
+
+// A chart is read anew with every cell that anybody writes, and all its rows but one are the same objects as before.
+const READ = new WeakMap<DraftRow, ReadRow & { readonly mode: string }>();
+
+function readRow({ row, slots }: LaidRow, mode: string): ReadRow {
   const where = { of: 'row', mode, row: row.id } as const;
   const attribute = attributeOf(row);
   const resolution = Math.max(1, slots.length) as Resolution;
@@ -51,7 +65,7 @@ export function channelOfRow(
 const NOTHING = 'NoFeature';
 
 /** The attribute of a row, confirmed or guessed; its name where none is given. */
-export const attributeOf = (row: LaidRow['row']): string =>
+const attributeOf = (row: LaidRow['row']): string =>
   oneLine(withoutGuess(row.attribute)) || oneLine(row.name) || NOTHING;
 
 type Growing = Omit<ChannelFunction, 'ranges'> & { readonly ranges: NamedRange[] };

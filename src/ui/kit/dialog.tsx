@@ -7,10 +7,14 @@ export interface DialogProps {
   readonly children: ReactNode;
   /** The answers, in a row at the foot. */
   readonly answers?: ReactNode;
+  /** `wide` takes the room that a table needs. */
+  readonly width?: keyof typeof WIDTHS;
 }
 
+const WIDTHS = { reading: 'w-[34rem]', wide: 'w-[62rem]' } as const;
+
 /** A modal question: render it to open it. The browser keeps the focus inside and gives it back. */
-export function Dialog({ title, onClose, children, answers }: DialogProps) {
+export function Dialog({ title, onClose, children, answers, width = 'reading' }: DialogProps) {
   const ref = useRef<HTMLDialogElement>(null);
   const id = useId();
   useLayoutEffect(() => {
@@ -22,7 +26,7 @@ export function Dialog({ title, onClose, children, answers }: DialogProps) {
     <dialog
       ref={ref}
       aria-labelledby={id}
-      className="m-auto max-h-[90dvh] w-[34rem] max-w-[calc(100vw-1.5rem)] overflow-y-auto rounded-control border border-rule-strong bg-sheet p-5 text-ink"
+      className={`m-auto max-h-[90dvh] ${WIDTHS[width]} max-w-[calc(100vw-1.5rem)] overflow-y-auto rounded-control border border-rule-strong bg-sheet p-5 text-ink`}
       onCancel={(event) => {
         event.preventDefault();
         onClose();

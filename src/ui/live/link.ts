@@ -7,7 +7,7 @@ export interface Where {
   readonly field: ColumnId;
 }
 
-/** Another person who has this rig open, in one of their windows. */
+/** Another person who has this open, in one of their windows. */
 export interface PersonHere {
   readonly id: number;
   readonly name: string;
@@ -24,7 +24,7 @@ export interface SaveStatus {
   readonly detail: string;
 }
 
-/** What ties an open rig to the other people and to the store. */
+/** What ties an open rig, or a draft of a fixture type, to the other people and to the store. */
 export interface RigLink {
   status(): SaveStatus;
   /** Whether edits are taken; false for a reader, and while the rig has not arrived. */
@@ -33,7 +33,7 @@ export interface RigLink {
   hasArrived(): boolean;
   /** The others who are here. The same array until somebody comes, moves or leaves. */
   people(): readonly PersonHere[];
-  setWhere(where: Where | null): void;
+  setWhere(where: NonNullable<PersonHere['where']> | null): void;
   onChange(listen: () => void): () => void;
   close(): void;
 }

@@ -16,7 +16,7 @@ const LIVE: SyncState = {
 };
 
 const said = (state: Partial<SyncState>, role: 'writer' | 'reader' = 'writer') => {
-  const { state: word, detail } = saveStatus({ ...LIVE, ...state }, role);
+  const { state: word, detail } = saveStatus({ ...LIVE, ...state }, role, 'this rig is not yours any more');
   return detail === '' ? word : `${word}: ${detail}`;
 };
 

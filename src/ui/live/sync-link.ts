@@ -6,16 +6,23 @@ import type { SyncState, SyncTrouble } from './sync/sync-state.ts';
 /** What a person may do as far as is known before the server has said it. */
 export type KnownRole = 'writer' | 'reader';
 
-/** The link of a rig store over a client of the sync service. `known` holds until the server has said my role. */
-export function syncLink(client: RigClient, known: KnownRole): RigLink {
+export interface SyncLinkOptions {
+  /** Holds until the server has said my role. */
+  readonly known: KnownRole;
+  /** What is said when what was open is not mine any more. */
+  readonly gone: string;
+}
+
+/** The link of a store over a client of the sync service. */
+export function syncLink(client: RigClient, { known, gone }: SyncLinkOptions): RigLink {
   let from = client.state();
   let people = othersOf(from);
-  let status = saveStatus(from, from.role ?? known);
+  let status = saveStatus(from, from.role ?? known, gone);
   const follow = () => {
     const state = client.state();
     if (state === from) return;
     if (state.people !== from.people || state.me !== from.me) people = othersOf(state);
-    status = saveStatus(state, state.role ?? known);
+    status = saveStatus(state, state.role ?? known, gone);
     from = state;
   };
   return {
@@ -38,12 +45,12 @@ export function syncLink(client: RigClient, known: KnownRole): RigLink {
 const othersOf = ({ people, me }: SyncState): readonly PersonHere[] => people.filter(({ id }) => id !== me);
 
 /** Where my edits stand, in the words of the screen. */
-export function saveStatus(state: SyncState, role: KnownRole): SaveStatus {
+export function saveStatus(state: SyncState, role: KnownRole, gone: string): SaveStatus {
   const { unsaved, trouble } = state;
   if (trouble !== undefined) {
     return {
       state: unsaved > 0 || trouble === 'no-such-rig' ? 'refused' : 'on-device',
-      detail: troubleWords(trouble, unsaved),
+      detail: trouble === 'no-such-rig' ? gone : troubleWords(trouble, unsaved),
     };
   }
   if (state.link === 'loading' || !state.filled) return { state: 'opening', detail: openingWords(state.link) };
@@ -57,12 +64,10 @@ export function saveStatus(state: SyncState, role: KnownRole): SaveStatus {
 
 const openingWords = (link: SyncState['link']) => (link === 'offline' ? STATUS_WORDS.noNetwork : '');
 
-function troubleWords(trouble: SyncTrouble, unsaved: number): string {
+function troubleWords(trouble: Exclude<SyncTrouble, 'no-such-rig'>, unsaved: number): string {
   switch (trouble) {
     case 'signed-out':
       return STATUS_WORDS.signedOut(unsaved);
-    case 'no-such-rig':
-      return STATUS_WORDS.noSuchRig;
     case 'other-version':
       return STATUS_WORDS.otherVersion;
     case 'too-large':

@@ -7,8 +7,8 @@ import type { RigStore } from '../live/rig-store.ts';
 /** People named here before the rest is counted. */
 const NAMED = 6;
 
-/** Who else has this rig open, each person once. */
-export function PeopleHere({ store }: { readonly store: RigStore }) {
+/** Who else has this rig or draft open, each person once. */
+export function PeopleHere({ store }: { readonly store: Pick<RigStore, 'people' | 'subscribeLink'> }) {
   const people = onePerPerson(useSyncExternalStore(store.subscribeLink, store.people));
   if (people.length === 0) return null;
   return (

@@ -1,9 +1,8 @@
-import { syncPath } from '#wire/sync/message.ts';
 import type { Connect } from './transport.ts';
 
-/** Connects to the server this page came from. `page` is `window.location`. */
-export function browserConnect(page: { readonly protocol: string; readonly host: string }, rig: string): Connect {
-  const url = `${page.protocol === 'https:' ? 'wss' : 'ws'}://${page.host}${syncPath(rig)}`;
+/** Connects to a sync socket of the server this page came from. `page` is `window.location`. */
+export function browserConnect(page: { readonly protocol: string; readonly host: string }, path: string): Connect {
+  const url = `${page.protocol === 'https:' ? 'wss' : 'ws'}://${page.host}${path}`;
   return (listener) => {
     const socket = new WebSocket(url);
     socket.binaryType = 'arraybuffer';

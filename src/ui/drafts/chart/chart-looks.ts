@@ -1,0 +1,19 @@
+import type { ChartColumn } from './chart-columns.ts';
+
+const WIDTHS: Readonly<Record<ChartColumn, string>> = {
+  slots: 'w-[4.5rem]',
+  name: 'w-[13rem]',
+  attribute: 'w-[11rem]',
+  ranges: 'w-[16rem]',
+  default: 'w-[4.5rem]',
+  highlight: 'w-[5.25rem]',
+  break: 'w-[3.75rem]',
+  part: 'w-[6rem]',
+  repeat: 'w-[7rem]',
+};
+
+/** How wide a column is and how its cells are set. */
+export function columnClasses(column: ChartColumn): string {
+  const type = column === 'slots' ? 'font-mono font-semibold' : '';
+  return `${WIDTHS[column]} ${type} tabular-nums`;
+}
