@@ -1,9 +1,12 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
+import { rowsOf } from '#base/table.ts';
+import { occupancyOf, universesInUse } from '#engine/address/occupancy.ts';
 import { checkRig } from '#engine/check/check-rig.ts';
 import { applyEdits } from '#engine/model/apply-edits.ts';
 import { EMPTY_RIG } from '#engine/model/rig.ts';
 import { matchModes, takeTypePlan } from '#engine/patch/take-type-plan.ts';
+import { universeSlots } from '#engine/sheet/universe-slots.ts';
 import { demoPlan } from './demo-rig.ts';
 import { demoRevisions } from './types/demo-types.ts';
 
@@ -32,6 +35,18 @@ describe('the demo rig', () => {
       'firmware-wanted': 1,
       'library-differs': 1,
     });
+  });
+
+  it('names every slot of every universe', () => {
+    const universes = universesInUse(rig);
+    expect(universes).toEqual([1, 2, 3, 4]);
+    expect([...rowsOf(rig.universes)].map(({ universe }) => universe).sort()).toEqual([1, 2, 3, 4]);
+    const users = universes.flatMap((universe) =>
+      universeSlots(rig, occupancyOf(rig, universe)).flatMap((slot) => slot.users),
+    );
+    expect(users.length).toBeGreaterThan(1500);
+    const unnamed = users.filter(({ uses }) => uses?.length !== 1 || uses[0]?.attribute === '');
+    expect(unnamed.map(({ fixture, part, own }) => `${fixture.id} ${part}/${own}`)).toEqual([]);
   });
 
   it('can take the newer revision of its spot, whose longer mode then clashes along Bar 1', () => {
