@@ -1,5 +1,5 @@
 import { unreachable } from '#base/unreachable.ts';
-import type { Draft, DraftMode, DraftRow, FactField, RepeatField, RowField } from '#engine/draft/draft.ts';
+import type { Draft, DraftMode, DraftRow, FactField, RowField } from '#engine/draft/draft.ts';
 import type { DraftPlace, DraftTrouble } from '#engine/draft/draft-trouble.ts';
 import type { TypeTrouble } from '#engine/type/type-troubles.ts';
 import { typeTroubleSentence } from './fixture-types.ts';
@@ -49,8 +49,6 @@ export const ROW_NAMES: Readonly<Record<Exclude<RowField, 'order'>, string>> = {
   ranges: 'Ranges',
   repeat: 'Repeat',
 };
-
-export const REPEAT_NAMES: Readonly<Record<RepeatField, string>> = { name: 'Name', count: 'Times', step: 'Step' };
 
 /** What is wrong with a draft: where, what, and what to do next. */
 export function draftTroubleSentence(trouble: DraftTrouble, draft: Draft): string {

@@ -43,7 +43,7 @@ const TEXTS = [
 ];
 
 /** An edit of anything in a draft of up to two modes with up to four rows each, sensible or not. */
-export function randomDraftEdit(rng: Rng): DraftEdit {
+function randomDraftEdit(rng: Rng): DraftEdit {
   const mode = rng.pick(['m1', 'm2']);
   const value = rng.pick([null, ...TEXTS]);
   const order = rng.pick([null, 1, 1, 2, 2.5, 3, 4]);

@@ -1,11 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { seededRng } from '#base/rng.ts';
-import { countedIds, draftOfEdits, randomDraft } from '#tests/support/random-draft.ts';
+import { applyDraftEdits } from '#document/draft/apply-draft-edits.ts';
+import { createDraftDoc } from '#document/draft/draft-doc.ts';
+import { readDraft, watchDraft } from '#document/draft/draft-reader.ts';
+import { countedIds, draftOfEdits, randomDraft, randomDraftEdits } from '#tests/support/random-draft.ts';
 import { randomType } from '#tests/support/random-type.ts';
 import { canonicalText } from '../type/content-hash.ts';
 import { footprintsOfMode } from '../type/slots-of.ts';
 import { defaultOf } from '../type/value-spans.ts';
 import type { Draft, DraftEdit, DraftRepeat, DraftRow, FactField } from './draft.ts';
+import { draftOfType } from './draft-of-type.ts';
 import { stopsPublishing } from './draft-trouble.ts';
 import { newRepeatEdits, newRowEdits } from './new-row.ts';
 import { typeOfDraft } from './type-of-draft.ts';
@@ -56,6 +60,19 @@ describe('typeOfDraft', () => {
       expect(type.maker).not.toBe('');
       for (const mode of type.modes)
         expect(Math.max(...footprintsOfMode(type, mode)), `seed ${seed}`).toBeGreaterThan(0);
+    }
+  });
+
+  it('[DR13] a draft that is kept up says what the same draft read anew says', () => {
+    for (let seed = 1; seed <= 20; seed++) {
+      const rng = seededRng(seed);
+      const base = randomType(rng);
+      const doc = createDraftDoc(draftOfType(base, countedIds('m')));
+      const reader = watchDraft(doc);
+      for (let step = 0; step < 20; step++) {
+        applyDraftEdits(doc, randomDraftEdits(rng, 8), 'me');
+        expect(typeOfDraft(reader.draft(), base), `seed ${seed}`).toEqual(typeOfDraft(readDraft(doc), base));
+      }
     }
   });
 

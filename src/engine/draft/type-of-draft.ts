@@ -1,12 +1,11 @@
 import type { FixtureType, Part, TypeMode } from '../model/fixture-type.ts';
 import { reachedParts } from '../type/reached-parts.ts';
-import { cellText, oneLine } from './cell-text.ts';
+import { cellText } from './cell-text.ts';
 import { createChartBodies } from './chart-bodies.ts';
 import type { Draft, DraftMode } from './draft.ts';
 import type { DraftTrouble } from './draft-trouble.ts';
-import { type DraftedMode, modeOfChart } from './drafted-mode.ts';
+import { type DraftedMode, modeAsKept, modeOfChart } from './drafted-mode.ts';
 import { factsOfDraft } from './facts-of-draft.ts';
-import { firmwareText, readFirmware } from './firmware-text.ts';
 import { troublesOfModes } from './mode-troubles.ts';
 
 /**
@@ -23,7 +22,7 @@ export function typeOfDraft(
   const bodies = createChartBodies(keptParts.map((part) => part.name));
   const modes = draft.modes.map((mode, at): DraftedMode => {
     const own = kept[at];
-    return own === undefined ? modeOfChart(mode, bodies.bodyOf) : keptMode(mode, own);
+    return own === undefined || base === null ? modeOfChart(mode, bodies.bodyOf) : modeAsKept(mode, own, base);
   });
   const type: FixtureType = {
     ...facts,
@@ -31,26 +30,11 @@ export function typeOfDraft(
     parts: [...keptParts, ...bodies.parts],
     modes: modes.map((each) => each.mode),
   };
-  return { type, troubles: [...troubles, ...troublesOfModes(draft, type, modes)] };
+  return { type, troubles: [...troubles, ...troublesOfModes(draft, modes)] };
 }
 
 function keptFrom(base: FixtureType | null, mode: DraftMode): TypeMode | undefined {
   return mode.kept === '' ? undefined : base?.modes.find((each) => cellText(each.name) === mode.kept);
-}
-
-/** The mode of the base revision, with what the draft says of it as a whole. */
-function keptMode(mode: DraftMode, own: TypeMode): DraftedMode {
-  const text = { name: mode.name, description: mode.description, firmware: mode.firmware };
-  return {
-    mode: {
-      ...own,
-      name: text.name === cellText(own.name) ? own.name : oneLine(text.name),
-      description: text.description === cellText(own.description) ? own.description : text.description.trim(),
-      firmware: text.firmware === firmwareText(own.firmware) ? own.firmware : readFirmware(text.firmware),
-    },
-    rows: null,
-    troubles: [],
-  };
 }
 
 /** Parts that only modes which are not kept can reach are left out. */
