@@ -95,7 +95,8 @@ export const HAZARDS_WORDS = {
   person: (hazard: SignedHazard) => `Who answers for ${SIGNED_HAZARD_NAMES[hazard]}`,
   personHint: 'Name of the person responsible',
   sign: 'They answer for it',
-  signed: (person: string, on: string) => `${person} answers for it, since ${on}.`,
+  /** The day stays in one piece. */
+  signed: (person: string, on: string) => `${person} answers for it, since ${on.replaceAll('-', '\u2011')}.`,
   renew: 'Types have come since: they have to answer for these too:',
   answerForThese: (person: string) => `${person} answers for these too`,
   takeBack: 'take it back',

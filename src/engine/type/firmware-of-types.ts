@@ -22,7 +22,7 @@ export interface TypeFirmware {
   readonly lacking: readonly Fixture[];
 }
 
-/** The firmware of every type units of a rig are of, types by name. [FW2] */
+/** The firmware of every type units of a rig are of: those with something to see to first, then by name. [FW2] */
 export function firmwareOfTypes(rig: Rig): readonly TypeFirmware[] {
   const byType = new Map<string, Fixture[]>();
   for (const fixture of rowsInOrder(rig)) {
@@ -35,8 +35,10 @@ export function firmwareOfTypes(rig: Rig): readonly TypeFirmware[] {
   const spelled = new Map([...rowsOf(rig.modes)].map(({ type }) => [foldName(type), type]));
   return [...byType]
     .map(([key, units]) => ofType(rig, spelled.get(key) ?? units[0]?.type ?? '', units))
-    .sort((a, b) => compareNatural(a.type, b.type));
+    .sort((a, b) => Number(isRight(a)) - Number(isRight(b)) || compareNatural(a.type, b.type));
 }
+
+const isRight = ({ others, lacking }: TypeFirmware) => others.length + lacking.length === 0;
 
 function ofType(rig: Rig, type: string, units: readonly Fixture[]): TypeFirmware {
   const wanted = getRow(rig.wanted, foldName(type))?.version ?? '';

@@ -1,4 +1,4 @@
-import { useMemo, useState, useSyncExternalStore } from 'react';
+import { useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import type { Plan } from '#engine/model/edit.ts';
 import { previewTaking } from '#engine/patch/preview-taking.ts';
 import type { LibraryRevision } from '#engine/type/pin.ts';
@@ -58,6 +58,8 @@ function Take({ sheet, type, revision, onClose }: TakeProps) {
     onClose();
     carryOut(sheet, take);
   };
+  const main = useRef<HTMLButtonElement>(null);
+  useEffect(() => main.current?.focus(), []);
   const moves = preview?.moves ?? [];
   const take = (also: Plan['edits']) => {
     if (plan.ok) carry({ ...plan.value, edits: [...plan.value.edits, ...also] });
@@ -67,7 +69,7 @@ function Take({ sheet, type, revision, onClose }: TakeProps) {
     <>
       <Button onClick={onClose}>{SHEET_WORDS.leave}</Button>
       {moves.length === 0 ? null : <Button onClick={() => take([])}>{TAKE_WORDS.takeAsIs}</Button>}
-      <Button look="main" disabled={!plan.ok} onClick={() => take(moves)}>
+      <Button ref={main} look="main" disabled={!plan.ok} onClick={() => take(moves)}>
         {moves.length === 0 ? TAKE_WORDS.take : TAKE_WORDS.takeAndMove(unitsMoved(moves))}
       </Button>
     </>

@@ -62,60 +62,62 @@ export function TypesPanel({ sheet, onClose }: TypesPanelProps) {
     );
   }
   return (
-    <Panel title={TYPES_WORDS.title} about={TYPES_WORDS.about} onClose={onClose}>
-      {trouble === undefined ? null : <Message severity="blocker" said={{ what: trouble }} />}
-      {frozen ? null : (
-        <div>
-          <Button look="main" disabled={crewId === undefined} onClick={() => find(null)}>
-            {TAKEN_WORDS.new}
-          </Button>
-        </div>
-      )}
-      {known.length === 0 ? <p>{TYPES_WORDS.none}</p> : null}
-      <ul className="flex flex-col gap-5">
-        {byType(known).map((modes) => {
-          const type = modes[0]?.type ?? '';
-          return (
-            <li key={foldName(type)} className="flex flex-col gap-1">
-              <LineField
-                name={TYPES_WORDS.type}
-                value={type}
-                disabled={frozen}
-                onWrite={(text) => renameWhole(modes, text)}
-              />
-              <TakenFrom
-                store={store}
-                modes={modes}
-                crewId={crewId}
-                onFind={() => find(type)}
-                onTake={(typeId) => setStep({ type, typeId })}
-              />
-              <ul className="flex flex-col gap-1 pl-5">
-                {modes.map((mode) => (
-                  <ModeLine
-                    key={mode.id}
-                    sheet={sheet}
-                    mode={mode}
-                    units={units.get(mode.id) ?? 0}
-                    onSlots={setSlots}
-                  />
-                ))}
-              </ul>
-            </li>
-          );
-        })}
-      </ul>
-      <UnknownModes
-        unknown={unknown}
-        units={units}
-        frozen={frozen ? 'frozen' : 'open'}
-        onSlots={setSlots}
-        onFind={find}
-      />
-      <AddMode frozen={frozen ? 'frozen' : 'open'} onAdd={setSlots} />
+    <>
+      <Panel title={TYPES_WORDS.title} about={TYPES_WORDS.about} onClose={onClose}>
+        {trouble === undefined ? null : <Message severity="blocker" said={{ what: trouble }} />}
+        {frozen ? null : (
+          <div>
+            <Button look="main" disabled={crewId === undefined} onClick={() => find(null)}>
+              {TAKEN_WORDS.new}
+            </Button>
+          </div>
+        )}
+        {known.length === 0 ? <p>{TYPES_WORDS.none}</p> : null}
+        <ul className="flex flex-col gap-5">
+          {byType(known).map((modes) => {
+            const type = modes[0]?.type ?? '';
+            return (
+              <li key={foldName(type)} className="flex flex-col gap-1">
+                <LineField
+                  name={TYPES_WORDS.type}
+                  value={type}
+                  disabled={frozen}
+                  onWrite={(text) => renameWhole(modes, text)}
+                />
+                <TakenFrom
+                  store={store}
+                  modes={modes}
+                  crewId={crewId}
+                  onFind={() => find(type)}
+                  onTake={(typeId) => setStep({ type, typeId })}
+                />
+                <ul className="flex flex-col gap-1 pl-5">
+                  {modes.map((mode) => (
+                    <ModeLine
+                      key={mode.id}
+                      sheet={sheet}
+                      mode={mode}
+                      units={units.get(mode.id) ?? 0}
+                      onSlots={setSlots}
+                    />
+                  ))}
+                </ul>
+              </li>
+            );
+          })}
+        </ul>
+        <UnknownModes
+          unknown={unknown}
+          units={units}
+          frozen={frozen ? 'frozen' : 'open'}
+          onSlots={setSlots}
+          onFind={find}
+        />
+        <AddMode frozen={frozen ? 'frozen' : 'open'} onAdd={setSlots} />
+      </Panel>
       {step?.typeId === undefined || crewId === undefined ? null : (
         <TakeTypeDialog sheet={sheet} crewId={crewId} typeId={step.typeId} type={step.type} onClose={leave} />
       )}
-    </Panel>
+    </>
   );
 }
