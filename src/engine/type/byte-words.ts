@@ -1,3 +1,4 @@
+import { trimEnd } from '#base/trim-end.ts';
 import { type Word, wordsOf } from './fold-words.ts';
 
 export interface ByteWords {
@@ -63,10 +64,9 @@ function without(text: string, taken: readonly Word[]): string {
     from = word.to;
   }
   rest += text.slice(from);
-  return rest
+  const single = rest
     .replace(/[([][\s/,+&-]*[)\]]/g, ' ')
     .replace(/\s+/g, ' ')
-    .replace(/^[\s/,+&:-]+|[\s/,+&:(-]+$/g, '')
-    .replace(/\s*[/+&-]\s*[/+&-]\s*/g, ' / ')
-    .trim();
+    .replace(/^[\s/,+&:-]+/, '');
+  return trimEnd(single, ' /,+&:(-').replace(/ ?[/+&-] ?[/+&-] ?/g, ' / ');
 }

@@ -35,7 +35,7 @@ export interface Frame {
   readonly modes: readonly string[];
 }
 
-export interface FrameColumn extends Cell {
+interface FrameColumn extends Cell {
   readonly role: Role;
 }
 

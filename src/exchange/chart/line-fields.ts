@@ -8,7 +8,7 @@ import type { SplitLine } from './split-lines.ts';
 export type Tell = (lead: Lead, line: SplitLine) => 'slots' | 'value';
 
 /** The slots that a lead names: a range counts up, more than one line may hold is no row. */
-export function slotsOf(lead: Lead): readonly number[] {
+function slotsOf(lead: Lead): readonly number[] {
   const [first = 0, last = first] = lead.numbers;
   if (lead.kind !== 'range' || last - first > 511) return lead.numbers;
   return Array.from({ length: last - first + 1 }, (_, at) => first + at);

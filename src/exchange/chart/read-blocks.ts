@@ -1,45 +1,15 @@
 import type { LeftOutReason } from '#engine/draft/chart-reading.ts';
 import { type Block, type Fate, type Fields, NO_FIELDS, type RawRow } from './blocks.ts';
 import { chained } from './chained-values.ts';
-import { type Frame, readColumnHeading, readSubHeading } from './column-heading.ts';
+import { readColumnHeading, readSubHeading } from './column-heading.ts';
 import { CHART_LIMITS } from './limits.ts';
 import { framedFields, freeFields, type Tell } from './line-fields.ts';
-import { type ModeHeading, readModeHeading } from './mode-heading.ts';
-import { isPageNumber, type PageLines, pageLines } from './page-lines.ts';
+import { readModeHeading } from './mode-heading.ts';
+import { isPageNumber } from './page-lines.ts';
 import { type Lead, readLead } from './read-lead.ts';
+import { newReader, type Reader } from './reader.ts';
 import type { SplitLine } from './split-lines.ts';
 import { tellsSlots } from './tell-slots.ts';
-
-interface Title {
-  readonly at: number;
-  readonly text: string;
-}
-
-/** Where the reader stands. */
-interface Reader {
-  readonly lines: readonly SplitLine[];
-  readonly pages: PageLines;
-  readonly blocks: Block[];
-  readonly fates: Fate[];
-  frame: Frame | null;
-  /** The line of the last heading of columns. */
-  headedAt: number;
-  /** A mode's heading, until a row follows. */
-  pending: ModeHeading | null;
-  /** A line of words that may turn out to be the name of the next chart. */
-  title: Title | null;
-  /** The one that stood over the first chart. */
-  firstTitle: Title | null;
-  row: RawRow | null;
-  /** Spaces before the last row's slots. */
-  indent: number;
-  /** All rows of the block have a word before their slots. */
-  worded: boolean;
-  /** Slots of all rows so far. */
-  slots: number;
-  /** Lines that went on with the one above. */
-  wrapped: number;
-}
 
 // How far below a heading is looked for what its columns hold, and how far a name may stand above its chart.
 const LOOK_BELOW = 40;
@@ -51,22 +21,7 @@ export function readBlocks(lines: readonly SplitLine[]): {
   readonly blocks: readonly Block[];
   readonly fates: readonly Fate[];
 } {
-  const reader: Reader = {
-    lines,
-    pages: pageLines(lines),
-    blocks: [],
-    fates: [],
-    frame: null,
-    headedAt: -1,
-    pending: null,
-    title: null,
-    firstTitle: null,
-    row: null,
-    indent: 0,
-    worded: false,
-    slots: 0,
-    wrapped: 0,
-  };
+  const reader = newReader(lines);
   lines.forEach((line, at) => {
     reader.fates.push(readLine(reader, line, at));
   });
@@ -100,11 +55,17 @@ function follows({ pending, row, ...reader }: Reader, [first = 0]: readonly numb
 }
 
 function readHeading(reader: Reader, line: SplitLine, at: number): Fate | undefined {
+  const before = reader.frame === null ? undefined : reader.lines[reader.headAt];
+  if (before?.text === line.text && before.indent === line.indent) {
+    reader.headedAt = at;
+    return { kind: 'heading' };
+  }
   const below = reader.lines.slice(at + 1, at + 1 + LOOK_BELOW);
   const frame = readColumnHeading(line, below);
   if (frame !== undefined) {
     reader.frame = frame === 'words' ? null : frame;
     reader.headedAt = at;
+    reader.headAt = at;
     return { kind: 'heading' };
   }
   const sub =

@@ -1,3 +1,4 @@
+import { trimEnd } from '#base/trim-end.ts';
 import { readLead } from './read-lead.ts';
 
 /** A stretch of values as the chart writes it, both ends counted in. */
@@ -33,8 +34,8 @@ export function splitName(text: string): {
     const { from, to } = read.stretch;
     const whole = from === 0 && to > 0;
     if (!whole && (read.rest !== '' || to < 20)) continue;
-    const name = text.slice(0, match.index).replace(/[\s:=(-]+$/, '');
-    return { name, stretch: read.stretch, rest: read.rest };
+    const name = text.slice(0, match.index);
+    return { name: trimEnd(name, ' :=(-'), stretch: read.stretch, rest: read.rest };
   }
-  return { name: text.replace(/[\s:]+$/, ''), stretch: null, rest: '' };
+  return { name: trimEnd(text, ' :'), stretch: null, rest: '' };
 }
