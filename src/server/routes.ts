@@ -1,5 +1,5 @@
 import type { Config } from './config/read-config.ts';
-import { createGdtfWorkers } from './gdtf/gdtf-workers.ts';
+import type { GdtfWorkers } from './gdtf/gdtf-workers.ts';
 import type { Route } from './http/api-request.ts';
 import { createAttempts } from './http/attempts.ts';
 import { authRoutes } from './http/routes/auth.ts';
@@ -15,16 +15,16 @@ import type { TaskContext } from './tasks/task-context.ts';
 export interface RoutesOptions {
   readonly tasks: TaskContext;
   readonly sync: SyncService;
+  readonly gdtf: GdtfWorkers;
   readonly version: string;
   readonly config: Pick<Config, 'demo' | 'attemptsPerMinute'>;
   readonly report: (what: string, error: Error) => void;
 }
 
 /** Every address below /api. The table in tests/prove/walls.ts has a row for each. */
-export function createRoutes({ tasks, sync, version, config, report }: RoutesOptions): readonly Route[] {
+export function createRoutes({ tasks, sync, gdtf, version, config, report }: RoutesOptions): readonly Route[] {
   const { store, clock, revoke } = tasks;
   const { demo, attemptsPerMinute } = config;
-  const gdtf = createGdtfWorkers(clock);
   return [
     healthRoute({ store, version }),
     ...authRoutes({ revoke }),

@@ -11,6 +11,7 @@ import type { Config } from './config/read-config.ts';
 import { StartRefused } from './config/start-refused.ts';
 import { openStore } from './db/open-store.ts';
 import type { Store } from './db/store.ts';
+import { createGdtfWorkers } from './gdtf/gdtf-workers.ts';
 import type { Route } from './http/api-request.ts';
 import { createHandler } from './http/create-handler.ts';
 import { reachOf } from './http/reach.ts';
@@ -79,7 +80,8 @@ async function startOn(store: Store, options: ServerOptions): Promise<RunningSer
     options.pages === 'none'
       ? undefined
       : await openPages({ root, from: options.pages, hostOf: (request) => reachOf(request, config).host });
-  const routes = createRoutes({ tasks, sync, version: options.version, config, report });
+  const gdtf = createGdtfWorkers(clock);
+  const routes = createRoutes({ tasks, sync, gdtf, version: options.version, config, report });
   const handler = createHandler({
     routes,
     auths,
@@ -106,6 +108,7 @@ async function startOn(store: Store, options: ServerOptions): Promise<RunningSer
       await Promise.all([sync.drain(), draftSync.drain()]);
       await Promise.race([closed, new Promise<void>((resolve) => clock.after(LAST_REQUESTS_MS, resolve))]);
       server.closeAllConnections();
+      gdtf.close();
       await pages?.close();
       await store.close();
     },

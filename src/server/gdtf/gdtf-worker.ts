@@ -1,7 +1,8 @@
-import { parentPort, workerData } from 'node:worker_threads';
+import { type MessagePort, workerData } from 'node:worker_threads';
 import { type GdtfJob, readFile, writeFile } from './gdtf-job.ts';
 
-// A thread for one file: reading a large one takes seconds, in which nobody's edit may wait. `gdtf-workers.ts` starts it.
-const job: GdtfJob = workerData;
-if (job.kind === 'read') parentPort?.postMessage(await readFile(job.bytes, job.name));
-else parentPort?.postMessage(writeFile(job.content));
+// A thread for one file at a time: reading a large one takes seconds, in which nobody's edit may wait. `gdtf-workers.ts` starts it.
+const port: MessagePort = workerData;
+port.on('message', async (job: GdtfJob) => {
+  port.postMessage(job.kind === 'read' ? await readFile(job.bytes, job.name) : writeFile(job.content));
+});

@@ -39,6 +39,16 @@ const onRig = (expected: Expected, extra: object = {}): ProcedureRow => ({
   missing: () => ({ rigId: randomId(), ...extra }),
   expected,
 });
+const onType = (expected: Expected, extra: object = {}): ProcedureRow => ({
+  input: ({ crewId, typeId }) => ({ crewId, typeId, ...extra }),
+  missing: () => ({ crewId: randomId(), typeId: randomId(), ...extra }),
+  expected,
+});
+const onDraft = (expected: Expected, extra: object = {}): ProcedureRow => ({
+  input: ({ draftId }) => ({ draftId, ...extra }),
+  missing: () => ({ draftId: randomId(), ...extra }),
+  expected,
+});
 const aimless = (expected: Expected, input?: unknown): ProcedureRow => ({ input: () => input, expected });
 
 /** The rows: one for each procedure of the router. A procedure that is not here fails the proof. */
@@ -68,6 +78,17 @@ export const PROCEDURE_ROWS: Readonly<Record<string, ProcedureRow>> = {
   'rigs.get': onRig(members('ok', 'ok', 'ok', 'no-such-rig')),
   'rigs.rename': onRig(members(LOW, 'ok', 'ok', 'no-such-rig'), { name: 'Renamed' }),
   'rigs.remove': onRig(members(LOW, LOW, 'ok', 'no-such-rig')),
+  'library.list': onCrew(crewForAll),
+  'library.get': onType(crewForAll),
+  'library.revision': onType(crewForAll, { number: 1 }),
+  'library.newest': onCrew(crewForAll, ({ typeId }) => ({ typeIds: [typeId] })),
+  'library.whereUsed': onType(crewForAll),
+  'library.remove': onType(crewForEditors),
+  'library.openDraft': onType(crewForEditors),
+  'library.drafts': onCrew(crewForAll),
+  'library.draft': onDraft(members('ok', 'ok', 'ok', 'no-such-draft')),
+  'library.publishDraft': onDraft(members(LOW, 'ok', 'ok', 'no-such-draft'), { note: 'Published' }),
+  'library.dropDraft': onDraft(members(LOW, 'ok', 'ok', 'no-such-draft')),
   'listMappings.recall': onCrew(crewForAll, () => ({ key: 'key' })),
   'listMappings.remember': onCrew(crewForEditors, () => ({ key: 'key', mapping: { other: true } })),
 };

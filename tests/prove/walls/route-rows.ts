@@ -1,4 +1,5 @@
 import { randomId } from '#base/random-id.ts';
+import { typeFilePath, typeUploadPath } from '#wire/library.ts';
 import type { Expected } from './procedure-rows.ts';
 import type { World } from './world.ts';
 
@@ -7,6 +8,7 @@ export interface RouteRow {
   readonly path: (world: World) => string;
   readonly missing?: () => string;
   readonly body?: unknown;
+  readonly headers?: Readonly<Record<string, string>>;
   /** The status each gets. */
   readonly expected: Expected;
 }
@@ -35,6 +37,19 @@ export const ROUTE_ROWS: Readonly<Record<string, RouteRow>> = {
   'POST /api/demo/enter': { path: () => '/api/demo/enter', body: { as: 'designer' }, expected: all('404') },
   'GET /api/trpc/:procedures': { path: () => '/api/trpc/no.such', expected: all('404') },
   'POST /api/trpc/:procedures': { path: () => '/api/trpc/no.such', body: {}, expected: all('404') },
+  // Garbage, so that the library stays as it is: who may send a file hears what is wrong with it.
+  'POST /api/crews/:crewId/types': {
+    path: ({ crewId }) => typeUploadPath(crewId),
+    missing: () => typeUploadPath(randomId()),
+    body: 'no archive',
+    headers: { 'content-type': 'application/octet-stream' },
+    expected: { ...all('422'), reader: '403', nobody: '404', 'foreign lead': '404', 'removed member': '404' },
+  },
+  'GET /api/crews/:crewId/types/:typeId/:file': {
+    path: ({ crewId, typeId }) => typeFilePath(crewId, typeId, 1),
+    missing: () => typeFilePath(randomId(), randomId(), 1),
+    expected: { ...all('200'), nobody: '404', 'foreign lead': '404', 'removed member': '404' },
+  },
   'GET /api/rigs/:rigId/sheets/:sheet': {
     path: ({ rigId }) => `/api/rigs/${rigId}/sheets/patch.csv`,
     missing: () => `/api/rigs/${randomId()}/sheets/patch.csv`,

@@ -1,6 +1,12 @@
-import { present } from '#base/assert.ts';
+import { assert, present } from '#base/assert.ts';
+import { systemClock } from '#base/clock.ts';
 import { randomId } from '#base/random-id.ts';
+import { GENERIC_TYPES } from '#engine/type/generic-types.ts';
+import type { Store } from '#server/db/store.ts';
 import { hashToken } from '#server/tasks/hash-token.ts';
+import { openDraft } from '#server/tasks/library/open-draft.ts';
+import { revisionContent } from '#server/tasks/library/revision-content.ts';
+import { takeFile } from '#server/tasks/library/take-file.ts';
 import { storeNewRig } from '#server/tasks/store-new-rig.ts';
 import type { TestServer } from '#tests/support/test-server.ts';
 import type { Visitor } from '#tests/support/visitor.ts';
@@ -16,6 +22,9 @@ export interface World {
   readonly crewId: string;
   readonly rigId: string;
   readonly venueId: string;
+  readonly typeId: string;
+  /** An open draft of that type. */
+  readonly draftId: string;
   readonly invitationId: string;
   readonly token: string;
   /** A member beside the cast, for procedures on members. */
@@ -64,8 +73,25 @@ export async function newWorld(server: TestServer, cast: Cast): Promise<World> {
     }),
   ]);
   await storeNewRig(store, { id: rigId, crewId, venueId, name: `${mark} rig`, kind: 'show', userId: memberId, at });
+  const { typeId, draftId } = await newLibrary(store, { crewId, userId: memberId, mark });
   await cast.lead.granted('crews.removeMember', { crewId, userId: cast['removed member'].userId });
-  return { mark, crewId, rigId, venueId, invitationId, token, memberId };
+  return { mark, crewId, rigId, venueId, typeId, draftId, invitationId, token, memberId };
+}
+
+/** A library of one type, with a draft of its next revision. */
+async function newLibrary(
+  store: Store,
+  { crewId, userId, mark }: { readonly crewId: string; readonly userId: string; readonly mark: string },
+): Promise<Pick<World, 'typeId' | 'draftId'>> {
+  const context = { store, clock: systemClock, makeId: randomId };
+  const dimmer = present(GENERIC_TYPES[0], 'a generic type');
+  const content = await revisionContent({ ...dimmer, maker: mark, model: `${mark} type` }, null);
+  const taken = await takeFile(context, { crewId, userId, content });
+  assert(taken.ok, 'a type is taken into an empty library');
+  const typeId = taken.value.type.id;
+  const draft = await openDraft(context, { crewId, userId, typeId });
+  assert(draft.ok, 'a draft of a type is opened');
+  return { typeId, draftId: draft.value.draftId };
 }
 
 /** Takes a world away again, so that nobody comes to be in more crews than a person may. */
@@ -78,7 +104,7 @@ export async function endWorld(server: TestServer, { crewId }: World): Promise<v
 }
 
 /** Everything the store knows of a world's crew, to see whether a refused request changed any of it. */
-export async function stateOf(server: TestServer, { crewId, rigId }: World): Promise<string> {
+export async function stateOf(server: TestServer, { crewId, rigId, draftId }: World): Promise<string> {
   const { prisma } = server.running.store;
   const crew = await prisma.crew.findUnique({
     where: { id: crewId },
@@ -88,9 +114,14 @@ export async function stateOf(server: TestServer, { crewId, rigId }: World): Pro
       venues: { orderBy: { id: 'asc' } },
       listMappings: { orderBy: { key: 'asc' } },
       rigs: { orderBy: { id: 'asc' }, omit: { fence: true } },
+      fixtureTypes: { orderBy: { id: 'asc' }, include: { revisions: { orderBy: { number: 'asc' } } } },
+      typeDrafts: { orderBy: { id: 'asc' }, omit: { fence: true } },
     },
   });
-  const updates = await prisma.rigUpdate.count({ where: { rigId } });
+  const updates = await Promise.all([
+    prisma.rigUpdate.count({ where: { rigId } }),
+    prisma.typeDraftUpdate.count({ where: { draftId } }),
+  ]);
   const plain = (_key: string, value: unknown) => (typeof value === 'bigint' ? value.toString() : value);
-  return JSON.stringify([present(crew, `crew ${crewId} is gone`), updates], plain);
+  return JSON.stringify([present(crew, `crew ${crewId} is gone`), ...updates], plain);
 }
