@@ -80,8 +80,10 @@ describe('draft document', () => {
       cells.set(`row/m/r/__proto__`, 'x');
       cells.set(`mode/__proto__/order`, 1);
     }
+    cells.set('facts/model', 'x'.repeat(2001));
+    cells.set('row/m/r/ranges', 'x'.repeat(20_001));
     const draft = readDraft(doc);
-    expect(draft.facts.maker).toBe('');
+    expect([draft.facts.maker, draft.facts.model, draft.modes[1]?.rows[0]?.ranges]).toEqual(['', '', '']);
     expect(draft.modes.map((each) => [each.id, each.rows.map((one) => one.id)])).toEqual([
       ['__proto__', []],
       ['m', ['r', 'r0']],

@@ -1,3 +1,4 @@
+import { RANGES_LIMIT } from '#engine/draft/cell-text.ts';
 import {
   type Draft,
   type DraftMode,
@@ -9,6 +10,7 @@ import {
   type RepeatField,
   type RowField,
 } from '#engine/draft/draft.ts';
+import { CELL_LIMIT } from '#engine/model/field.ts';
 import { type DraftCell, parseDraftCellKey } from './draft-cell.ts';
 
 /** The cells of a draft, put together. What is not touched by a change stays the same object. */
@@ -61,7 +63,7 @@ function createRecord<Field extends string, Whole>(
   let built: { readonly whole: Whole | undefined } | undefined;
   const text = (field: Field) => {
     const value = cells.get(field);
-    return typeof value === 'string' ? value : '';
+    return typeof value === 'string' && value.length <= limitOf(field) ? value : '';
   };
   const order = () => {
     const value = cells.get('order');
@@ -79,6 +81,9 @@ function createRecord<Field extends string, Whole>(
     },
   };
 }
+
+// What is longer came past `applyDraftEdits`, and would keep whoever reads it busy.
+const limitOf = (field: string) => (field === 'ranges' ? RANGES_LIMIT : CELL_LIMIT);
 
 interface ModeRecord {
   take(cell: Exclude<DraftCell, { readonly of: 'facts' }>, value: unknown): void;

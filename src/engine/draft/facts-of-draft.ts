@@ -61,7 +61,7 @@ function physicalOf(cell: ReadCell, unreadable: Unreadable): Physical {
   const optional =
     <Value>(field: FactField, read: (text: string) => Value | undefined) =>
     (text: string): Value | null => {
-      const value = text.trim() === '' ? null : read(text.trim());
+      const value = text.trim() === '' ? null : read(oneLine(text));
       if (value === undefined) unreadable(field, text);
       return value ?? null;
     };

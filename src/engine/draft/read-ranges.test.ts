@@ -54,4 +54,9 @@ describe('readRanges', () => {
     ]);
     expect(readRanges('').troubles).toEqual([]);
   });
+
+  it('[DR7] the longest and worst of lines is read in one go', () => {
+    const worst = [`5${' '.repeat(19_990)}- 5x`, `5${'.'.repeat(19_990)}5x`, `0-10 ${'['.repeat(19_990)}`];
+    for (const text of worst) expect(readRanges(text).lines.length).toBeLessThan(2);
+  });
 });

@@ -30,7 +30,8 @@ export function readRanges(text: string): {
   const lines: RangeLine[] = [];
   const troubles: RangeTrouble[] = [];
   for (const [at, raw] of text.split(/\r\n|[\n\r]/).entries()) {
-    const line = raw.trim();
+    // Runs of white space are taken out first: the patterns below would try every way to split a long one.
+    const line = oneLine(raw);
     if (line === '') continue;
     const read = readLine(line);
     if (typeof read === 'string') troubles.push({ kind: read, line: at + 1, text: line });
@@ -58,7 +59,7 @@ function readLine(line: string): Read | 'unreadable-range' | 'range-too-high' {
   const span = spanOf(front);
   if (span === undefined || span.from > span.to) return 'unreadable-range';
   if (span.to > LAST) return 'range-too-high';
-  return { from: span.from, to: span.to, name: oneLine(span.rest), attribute: oneLine(bracket ?? '') };
+  return { from: span.from, to: span.to, name: span.rest.trim(), attribute: (bracket ?? '').trim() };
 }
 
 interface Span {

@@ -1,3 +1,5 @@
+import { oneLine } from './cell-text.ts';
+
 /** A row takes four slots at most: a value has up to 32 bit (GDTF, DMXChannel Offset). */
 const SLOT_LIMIT = 4;
 
@@ -6,7 +8,7 @@ const SLOT_LIMIT = 4;
  * for what names no one to four slots.
  */
 export function readSlots(text: string): readonly number[] | undefined {
-  const words = text
+  const words = oneLine(text)
     .replace(/\s*(?:[-–—]|\.\.+|…)\s*/gu, '-')
     .split(/[\s,;/+&]+/u)
     .filter((word) => word !== '');
