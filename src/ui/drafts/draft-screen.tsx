@@ -40,7 +40,6 @@ export function DraftScreen({ store, doors }: DraftScreenProps) {
   return (
     <div ref={frame} className="flex flex-col gap-4">
       <Tools desk={desk} />
-      <Notice desk={desk} />
       <FactsForm desk={desk} />
       <ModesPart desk={desk} />
       <Chart desk={desk} grid={grid} />
@@ -112,15 +111,16 @@ function Tools({ desk }: { readonly desk: Desk }) {
       ) : (
         keys
       )}
+      <Notice desk={desk} />
     </div>
   );
 }
 
-/** What the last step did, or why it did not. It keeps its line, so that nothing jumps. */
+/** What the last step did, or why it did not. */
 function Notice({ desk }: { readonly desk: Desk }) {
   const notice = useDesk(desk, (state) => state.notice);
   return (
-    <p role="status" className="min-h-5">
+    <p role="status" className="ml-auto max-sm:ml-0">
       {notice === undefined ? '' : draftNotice(notice)}
     </p>
   );

@@ -6,7 +6,7 @@ import { PersonTag } from '../../grid/person-tag.tsx';
 import { Mark } from '../../kit/mark.tsx';
 import type { PersonHere } from '../../live/link.ts';
 import { type ChartColumn, chartCellText } from './chart-columns.ts';
-import { columnClasses } from './chart-looks.ts';
+import { cellType, columnWidth } from './chart-looks.ts';
 
 const LOOKS = {
   plain: '',
@@ -41,7 +41,7 @@ export function ChartCellView(props: ChartCellViewProps) {
       aria-colindex={index + 1}
       aria-selected={look !== 'plain'}
       data-column={column}
-      className={`relative flex shrink-0 scroll-mt-row items-center px-2 ${columnClasses(column)} ${LOOKS[look]}`}
+      className={`relative flex shrink-0 scroll-mt-row items-center px-2 ${columnWidth(column)} ${cellType(column)} ${LOOKS[look]}`}
     >
       {children ?? (
         <>

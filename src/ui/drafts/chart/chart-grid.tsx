@@ -7,7 +7,7 @@ import type { PersonHere } from '../../live/link.ts';
 import type { Desk } from '../desk.ts';
 import { useDesk, useWritable } from '../use-desk.ts';
 import { CHART_COLUMNS, repeatOf } from './chart-columns.ts';
-import { columnClasses } from './chart-looks.ts';
+import { columnWidth } from './chart-looks.ts';
 import { ChartRow } from './chart-row.tsx';
 import { spanOf } from './chart-selection.ts';
 import { useChartClipboard } from './use-chart-clipboard.ts';
@@ -55,8 +55,9 @@ export function ChartGrid({ desk, mode, troubles, grid, onSlots }: ChartGridProp
       aria-multiselectable="true"
       aria-readonly={!writable}
       aria-activedescendant={active}
-      className="group/grid max-h-[60dvh] overflow-auto border-b border-rule-strong bg-sheet outline-none select-none"
+      className="group/grid min-h-[9rem] overflow-auto border-b border-rule-strong bg-sheet outline-none select-none"
       onKeyDown={onKeyDown}
+      onFocus={({ currentTarget }) => currentTarget.parentElement?.scrollIntoView({ block: 'nearest' })}
       {...clipboard}
       {...pointer}
     >
@@ -67,7 +68,7 @@ export function ChartGrid({ desk, mode, troubles, grid, onSlots }: ChartGridProp
               key={column}
               role="columnheader"
               aria-colindex={at + 1}
-              className={`flex h-row shrink-0 items-center px-2 ${columnClasses(column)}`}
+              className={`flex h-row shrink-0 items-center px-2 ${columnWidth(column)}`}
             >
               {ROW_NAMES[column]}
             </div>

@@ -12,8 +12,9 @@ const WIDTHS: Readonly<Record<ChartColumn, string>> = {
   repeat: 'w-[7rem]',
 };
 
-/** How wide a column is and how its cells are set. */
-export function columnClasses(column: ChartColumn): string {
-  const type = column === 'slots' ? 'font-mono font-semibold' : '';
-  return `${WIDTHS[column]} ${type} tabular-nums`;
-}
+/** How wide a column is. */
+export const columnWidth = (column: ChartColumn): string => WIDTHS[column];
+
+/** How its cells are set. */
+export const cellType = (column: ChartColumn): string =>
+  column === 'slots' ? 'font-mono font-semibold tabular-nums' : 'tabular-nums';

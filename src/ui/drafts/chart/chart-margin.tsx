@@ -27,7 +27,7 @@ export function ChartMargin({ desk, row, troubles, state }: ChartMarginProps) {
   if (first === undefined) return null;
   if (state === 'open') {
     return (
-      <ul className="absolute top-0 right-0 z-[2] w-[24rem] border-2 border-rule-strong bg-sheet px-3 py-[3px]">
+      <ul className="absolute inset-x-0 top-0 z-[2] border-b-2 border-rule-strong bg-selected px-3 py-[2px]">
         {notes.map((note) => (
           <li key={note.text} className="flex items-baseline gap-1">
             <Mark severity={note.severity} />

@@ -37,7 +37,7 @@ export function ChartPart({ desk, mode, grid }: ChartPartProps) {
     toGrid();
   };
   return (
-    <section aria-label={DRAFT_SCREEN_WORDS.grid} className="flex flex-col">
+    <section aria-label={DRAFT_SCREEN_WORDS.grid} className="flex flex-col sm:max-h-dvh">
       <ChartLine desk={desk} mode={mode} />
       {phone ? (
         <PhoneRows desk={desk} mode={mode} troubles={own} />
@@ -54,6 +54,7 @@ export function ChartPart({ desk, mode, grid }: ChartPartProps) {
 
 /** How much it is, and words for what is done with rows. */
 function ChartLine({ desk, mode }: Omit<ChartPartProps, 'grid'>) {
+  const phone = useMedia(PHONE);
   const { draft, type } = useReading(desk.store);
   const writable = useWritable(desk.store);
   const some = useDesk(desk, (state) => state.selection !== undefined);
@@ -68,7 +69,7 @@ function ChartLine({ desk, mode }: Omit<ChartPartProps, 'grid'>) {
       </p>
       {writable ? (
         <div className="ml-auto flex flex-wrap gap-x-4 max-sm:ml-0">
-          {guesses === 0 ? null : (
+          {guesses === 0 || phone ? null : (
             <LinkButton onClick={() => confirmGuesses(desk)}>{DRAFT_SCREEN_WORDS.confirm}</LinkButton>
           )}
           <LinkButton onClick={() => addRow(desk)}>{DRAFT_SCREEN_WORDS.addRow}</LinkButton>

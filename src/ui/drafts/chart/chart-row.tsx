@@ -59,7 +59,7 @@ export const ChartRow = memo(function ChartRow(props: ChartRowProps) {
       <div
         role="gridcell"
         aria-colindex={CHART_COLUMNS.length + 1}
-        className="flex w-0 min-w-[15rem] grow items-center border-l-2 border-rule-strong px-3"
+        className="relative flex w-0 min-w-[15rem] grow items-center border-l-2 border-rule-strong px-3"
       >
         <ChartMargin desk={desk} row={row} troubles={troubles} state={cursor === undefined ? 'rest' : 'open'} />
       </div>

@@ -12,7 +12,7 @@ import { DraftField } from '../draft-field.tsx';
 import { useReading, useWritable } from '../use-desk.ts';
 import { suggestedHazards } from './suggested-hazards.ts';
 
-const GRID = 'grid grid-cols-[repeat(auto-fill,minmax(11rem,1fr))] gap-x-4 gap-y-2';
+const GRID = 'grid grid-cols-[repeat(auto-fill,minmax(9.75rem,1fr))] gap-x-4 gap-y-2';
 const TEXTS = ['weight', 'power', 'powerFactor', 'voltage', 'connector', 'onLoss'] as const;
 
 /** What the manual says of the whole unit: its name always before one, the rest a press away. */
@@ -127,22 +127,25 @@ function Hazards({ desk }: { readonly desk: Desk }) {
       {laser.map((caution) => (
         <Caution key={caution} text={caution} />
       ))}
-      {HAZARD_KINDS.map((kind) => (
-        <div key={kind}>
-          <label className="flex min-h-control items-center gap-2">
-            <input
-              type="checkbox"
-              checked={hazards[kind]}
-              disabled={!writable}
-              onChange={(event) => writeFact(desk, kind, event.currentTarget.checked ? 'yes' : '')}
-            />
-            {FACT_NAMES[kind]}
-          </label>
-          {hazardCautions({ ...NO_HAZARDS, [kind]: hazards[kind] }).map((caution) => (
-            <Caution key={caution} text={caution} />
-          ))}
-        </div>
-      ))}
+      <div className="grid gap-x-6 sm:grid-cols-2 xl:grid-cols-3">
+        {HAZARD_KINDS.map((kind) => (
+          <div key={kind}>
+            <label className="flex min-h-control items-center gap-2">
+              <input
+                type="checkbox"
+                className="accent-ink"
+                checked={hazards[kind]}
+                disabled={!writable}
+                onChange={(event) => writeFact(desk, kind, event.currentTarget.checked ? 'yes' : '')}
+              />
+              {FACT_NAMES[kind]}
+            </label>
+            {hazardCautions({ ...NO_HAZARDS, [kind]: hazards[kind] }).map((caution) => (
+              <Caution key={caution} text={caution} />
+            ))}
+          </div>
+        ))}
+      </div>
       <p className="max-w-prose text-small text-soft">{CAUTION_FOOT}</p>
     </fieldset>
   );

@@ -4,6 +4,9 @@ import { addRows, modeOf, type PartialRow, removeRows } from '#engine/draft/draf
 import { asGuess } from '#engine/draft/guess.ts';
 import { addMode } from '#engine/draft/mode-plans.ts';
 import { newRepeatEdits } from '#engine/draft/new-row.ts';
+import { readSlots } from '#engine/draft/slots-text.ts';
+import { foldName } from '#engine/model/ids.ts';
+import { DRAFT_SCREEN_WORDS } from '#words/draft-screen.ts';
 
 /** What a person chose of a pasted chart. */
 export interface PasteChoice {
@@ -11,8 +14,6 @@ export interface PasteChoice {
   readonly mode: string | undefined;
   /** What becomes of rows that this mode has already. */
   readonly rows: 'below' | 'instead';
-  /** What an unnamed mode is called when one has to be made. */
-  readonly name: string;
   /** Repeats that are taken as such. */
   readonly repeats: ReadonlySet<ChartRepeat>;
 }
@@ -32,9 +33,10 @@ export interface PasteEdits {
 export function pasteEdits(draft: Draft, reading: ChartReading, choice: PasteChoice, ids: () => string): PasteEdits {
   const several = reading.modes.length > 1;
   const open = openMode(draft, choice, several);
+  const taken = new Set(draft.modes.filter((mode) => mode.id !== open?.id).map((mode) => foldName(mode.name)));
   const last = Math.max(0, ...draft.modes.map((mode) => mode.order));
   const targets = reading.modes.map((chart, at): Target => {
-    const name = chart.name || (several ? `${choice.name} ${at + 1}` : choice.name);
+    const name = freeName(chart.name || DRAFT_SCREEN_WORDS.pastedMode(lastSlot(chart)), taken);
     return at === 0 && open !== undefined
       ? { chart, name, mode: open.id, open }
       : { chart, name, mode: ids(), order: last + at + 1 };
@@ -46,6 +48,17 @@ export function pasteEdits(draft: Draft, reading: ChartReading, choice: PasteCho
     rows: rows.length,
     guesses: rows.filter(({ row }) => isGuessed(row)).length,
   };
+}
+
+/** The highest slot that a chart names. */
+const lastSlot = ({ rows }: ChartMode) => Math.max(0, ...rows.flatMap((row) => readSlots(row.slots) ?? []));
+
+/** A name that no mode has yet. */
+function freeName(name: string, taken: Set<string>): string {
+  const names = [name, ...Array.from({ length: taken.size }, (_, at) => `${name} (${at + 2})`)];
+  const free = names.find((each) => !taken.has(foldName(each))) ?? name;
+  taken.add(foldName(free));
+  return free;
 }
 
 /** Where a chart of the reading goes: into the open mode, or a new one. */
@@ -64,11 +77,13 @@ function openMode(draft: Draft, { mode }: PasteChoice, several: boolean): DraftM
 function modeEdits(draft: Draft, target: Target): readonly DraftEdit[] {
   const { mode, name, open } = target;
   if (open === undefined) return addMode(draft, name, () => mode).map((edit) => withOrder(edit, target.order));
-  return open.name === '' && name !== '' ? [{ of: 'mode', mode, field: 'name', value: name }] : [];
+  return isUnnamed(open) ? [{ of: 'mode', mode, field: 'name', value: name }] : [];
 }
 
 const withOrder = (edit: DraftEdit, order: number): DraftEdit =>
   edit.of === 'mode' && edit.field === 'order' ? { ...edit, value: order } : edit;
+
+const isUnnamed = ({ name }: DraftMode) => name === '' || name.startsWith(DRAFT_SCREEN_WORDS.newMode);
 
 function chartEdits(draft: Draft, { chart, mode, open }: Target, choice: PasteChoice, ids: () => string): DraftEdit[] {
   const repeats = new Map(chart.repeats.filter((each) => choice.repeats.has(each)).map((each) => [each, ids()]));

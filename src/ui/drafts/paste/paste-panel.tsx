@@ -11,7 +11,7 @@ import {
 import type { ChartReading, ChartRepeat } from '#engine/draft/chart-reading.ts';
 import { readChart } from '#exchange/chart/read-chart.ts';
 import { sayChartRefusal } from '#words/charts.ts';
-import { DRAFT_SCREEN_WORDS, PASTE_WORDS } from '#words/draft-screen.ts';
+import { PASTE_WORDS } from '#words/draft-screen.ts';
 import { Button } from '../../kit/button.tsx';
 import { CONTROL_CLASSES } from '../../kit/field-frame.tsx';
 import { Message } from '../../kit/message.tsx';
@@ -55,7 +55,6 @@ export function PastePanel({ desk, text: first, onTaken }: PastePanelProps) {
     const choice = {
       mode: mode?.id,
       rows: instead ? 'instead' : 'below',
-      name: DRAFT_SCREEN_WORDS.newMode,
       repeats,
     } as const;
     const taken = pasteEdits(desk.store.reading().draft, chart, choice, desk.makeId);

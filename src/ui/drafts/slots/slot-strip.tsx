@@ -27,7 +27,7 @@ export function SlotStrip({ mode, row, frame, onGo, onLeave }: SlotStripProps) {
     <section
       ref={frame}
       aria-label={SLOT_WORDS.title}
-      className="sticky bottom-0 z-[4] -mx-4 max-h-[34dvh] overflow-y-auto border-t border-ink bg-paper px-4 pt-1 pb-2 sm:-mx-5 sm:px-5"
+      className="max-h-[34dvh] shrink-0 overflow-y-auto border-t border-ink pt-1 pb-2 max-sm:max-h-none"
       onKeyDown={press}
     >
       {breaks.length === 0 ? <p className="text-soft">{SLOT_WORDS.none}</p> : null}
@@ -67,7 +67,7 @@ function Break({ of, row, several, onGo }: BreakProps) {
       <ol
         ref={list}
         aria-label={SLOT_WORDS.strip(of.break)}
-        className="grid grid-cols-[repeat(auto-fill,minmax(5.5rem,1fr))] border-t border-l border-rule-strong"
+        className="grid grid-cols-[repeat(auto-fill,minmax(6.5rem,1fr))] border-t border-l border-rule-strong"
         onKeyDown={press}
       >
         {slots.map((slot, n) => (
