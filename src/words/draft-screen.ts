@@ -40,7 +40,7 @@ export const DRAFT_SCREEN_WORDS = {
   removeModeTitle: (name: string) => `Remove the mode “${name}”?`,
   removeModeAbout: (rows: number) => `Its ${counted(rows, 'row')} go with it. Undo brings it back.`,
   removeModeSubmit: 'Remove it',
-  kept: 'Kept as it is in the revision this draft started from.',
+  kept: 'Kept slot by slot as it was when this draft began.',
   openChart: 'Open its chart',
   openChartTitle: 'Open this chart for writing?',
   openChartSame: 'Everything in it has a place in a chart.',
@@ -153,6 +153,11 @@ export const PUBLISH_WORDS = {
   warns: 'This does not stop it, but look at it:',
   guesses: (count: number) =>
     `${counted(count, 'attribute')} ${count === 1 ? 'was' : 'were'} guessed and nobody has confirmed ${count === 1 ? 'it' : 'them'} yet.`,
+  unsaved: 'Not everything is saved yet. Publishing waits for that.',
+  stopped: {
+    what: 'It was not published: meanwhile somebody wrote something that stops it.',
+    next: 'Close this, put right what is listed, and publish again.',
+  },
   show: 'Show',
   close: 'Close',
 } as const;

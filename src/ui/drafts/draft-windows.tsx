@@ -48,7 +48,7 @@ export function DraftWindows({ desk, doors, onGo, onChart }: DraftWindowsProps) 
     case 'renumber':
       return <RenumberDialog desk={desk} />;
     case 'publish':
-      return <PublishDialog desk={desk} doors={doors} onGo={onGo} />;
+      return <PublishDialog desk={desk} door={doors.publish} onGo={onGo} />;
     case 'keys':
       return <KeysDialog groups={DRAFT_KEYS} onClose={close} />;
     case 'drop':
@@ -57,9 +57,9 @@ export function DraftWindows({ desk, doors, onGo, onChart }: DraftWindowsProps) 
           title={DRAFT_SCREEN_WORDS.dropTitle}
           about={DRAFT_SCREEN_WORDS.dropAbout}
           submit={DRAFT_SCREEN_WORDS.drop}
-          busy={doors.busy}
-          refused={doors.refused}
-          onConfirm={doors.drop}
+          busy={doors.drop.busy}
+          refused={doors.drop.refused}
+          onConfirm={() => doors.drop.ask()}
           onClose={close}
         />
       );

@@ -2,7 +2,7 @@ import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useParams, useRouter } from 'next/navigation';
 import { type ReactNode, useEffect, useState, useSyncExternalStore } from 'react';
 import type { DraftDetails } from '#wire/library.ts';
-import { DRAFT_SCREEN_WORDS } from '#words/draft-screen.ts';
+import { DRAFT_SCREEN_WORDS, PUBLISH_WORDS } from '#words/draft-screen.ts';
 import { LIBRARY_WORDS } from '#words/library.ts';
 import { KIT_WORDS } from '#words/screens.ts';
 import { useTRPC } from '../kit/data/trpc.tsx';
@@ -171,11 +171,17 @@ function useDoors({ id, crewId }: DraftDetails): Doors {
   const drop = useMutation(
     trpc.library.dropDraft.mutationOptions({ onSuccess: () => router.push(libraryPath(crewId)) }),
   );
-  const error = publish.error ?? drop.error;
+  const stopped = publish.data?.outcome === 'stopped' ? PUBLISH_WORDS.stopped : undefined;
   return {
-    publish: (note) => publish.mutate({ draftId: id, note }),
-    drop: () => drop.mutate({ draftId: id }),
-    busy: publish.isPending || drop.isPending,
-    refused: error === null ? undefined : saidOf(error),
+    publish: {
+      ask: (note) => publish.mutate({ draftId: id, note }),
+      busy: publish.isPending || (publish.isSuccess && stopped === undefined),
+      refused: publish.error === null ? stopped : saidOf(publish.error),
+    },
+    drop: {
+      ask: () => drop.mutate({ draftId: id }),
+      busy: drop.isPending || drop.isSuccess,
+      refused: drop.error === null ? undefined : saidOf(drop.error),
+    },
   };
 }

@@ -1,4 +1,4 @@
-import { type FormEvent, useId, useState } from 'react';
+import { type FormEvent, useId, useState, useSyncExternalStore } from 'react';
 import { type DraftTrouble, stopsPublishing } from '#engine/draft/draft-trouble.ts';
 import { PUBLISH_WORDS } from '#words/draft-screen.ts';
 import { Button } from '../kit/button.tsx';
@@ -14,18 +14,21 @@ import { useReading } from './use-desk.ts';
 
 export interface PublishDialogProps {
   readonly desk: Desk;
-  readonly doors: Doors;
+  readonly door: Doors['publish'];
   readonly onGo: (trouble: DraftTrouble) => void;
 }
 
 /** Asks for a note, and shows what stops it and what only warns. */
-export function PublishDialog({ desk, doors, onGo }: PublishDialogProps) {
+export function PublishDialog({ desk, door, onGo }: PublishDialogProps) {
   const id = useId();
   const { draft, troubles } = useReading(desk.store);
   const [note, setNote] = useState('');
   const stops = troubles.filter(stopsPublishing);
   const warns = troubles.filter((trouble) => !stopsPublishing(trouble));
   const guesses = draft.modes.reduce((sum, mode) => sum + guessesIn(mode).length, 0);
+  // The server publishes what it has.
+  const isSaved = useSyncExternalStore(desk.store.subscribeLink, () => desk.store.status().state === 'saved');
+  const isReady = stops.length === 0 && isSaved && !door.busy;
   const close = () => desk.set({ window: undefined });
   const go = (trouble: DraftTrouble) => {
     close();
@@ -33,12 +36,12 @@ export function PublishDialog({ desk, doors, onGo }: PublishDialogProps) {
   };
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (stops.length === 0) doors.publish(note.trim());
+    if (isReady) door.ask(note.trim());
   };
   const answers = (
     <>
       <Button onClick={close}>{PUBLISH_WORDS.close}</Button>
-      <Button look="main" type="submit" form={id} disabled={stops.length > 0 || doors.busy}>
+      <Button look="main" type="submit" form={id} disabled={!isReady}>
         {PUBLISH_WORDS.submit}
       </Button>
     </>
@@ -49,6 +52,7 @@ export function PublishDialog({ desk, doors, onGo }: PublishDialogProps) {
         <form id={id} className="flex flex-col gap-3" onSubmit={submit}>
           <p>{PUBLISH_WORDS.about}</p>
           <TextField label={PUBLISH_WORDS.note} value={note} maxLength={500} onText={setNote} />
+          {isSaved ? null : <p role="status">{PUBLISH_WORDS.unsaved}</p>}
         </form>
       ) : (
         <section>
@@ -67,7 +71,7 @@ export function PublishDialog({ desk, doors, onGo }: PublishDialogProps) {
           <TroubleList draft={draft} troubles={warns} onGo={go} />
         </section>
       )}
-      {doors.refused === undefined ? null : <Message severity="blocker" said={doors.refused} />}
+      {door.refused === undefined ? null : <Message severity="blocker" said={door.refused} />}
     </Dialog>
   );
 }

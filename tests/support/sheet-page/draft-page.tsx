@@ -13,11 +13,10 @@ const doc = createDraftDoc(base === null ? [] : draftOfType(base, countingIds('d
 const link = linkAlone();
 const store = openDraftStore({ doc, link, origin: 'me', base });
 const asked: string[] = [];
+const door = { busy: false, refused: undefined } as const;
 const doors = {
-  publish: (note: string) => void asked.push(`publish ${note}`),
-  drop: () => void asked.push('drop'),
-  busy: false,
-  refused: undefined,
+  publish: { ...door, ask: (note: string) => void asked.push(`publish ${note}`) },
+  drop: { ...door, ask: () => void asked.push('drop') },
 };
 Object.assign(window, { store, link, asked });
 const root = document.getElementById('root');
