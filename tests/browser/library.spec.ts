@@ -63,6 +63,19 @@ const bringIn = (page: Page, ...files: readonly ReturnType<typeof file>[]) =>
     .last()
     .setInputFiles([...files]);
 
+/** Lets go of a file over the page's place for files. */
+async function drop(page: Page, { name, buffer }: ReturnType<typeof file>): Promise<void> {
+  const dataTransfer = await page.evaluateHandle(
+    ([name, bytes]) => {
+      const data = new DataTransfer();
+      data.items.add(new File([Uint8Array.from(bytes)], name));
+      return data;
+    },
+    [name, [...buffer]] as const,
+  );
+  await page.getByRole('region', { name: 'Bring in GDTF files' }).dispatchEvent('drop', { dataTransfer });
+}
+
 async function openLibrary(page: Page): Promise<void> {
   await enterDemo(page, 'designer');
   await page.getByRole('link', { name: 'Saltwind Touring: fixture types' }).click();
@@ -115,7 +128,7 @@ test('a type comes in as a file, is found by keyboard, grows a revision, and goe
   expect(back.ok && canonicalText(back.value.type)).toBe(canonicalText(first));
 
   await page.getByRole('link', { name: 'All types' }).click();
-  await bringIn(page, file('sandling-2.gdtf', exportGdtf(secondEdition(first))));
+  await drop(page, file('sandling-2.gdtf', exportGdtf(secondEdition(first))));
   await expect(page.getByText(`Curlew Stage ${model} is in the library as revision 2.`)).toBeVisible();
   await page.getByRole('link', { name: 'Look at it' }).click();
   await expect(page.getByRole('table', { name: 'Revisions' }).getByRole('row')).toHaveCount(3);

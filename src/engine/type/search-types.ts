@@ -8,7 +8,7 @@ export interface SearchedType {
   readonly modes: readonly { readonly name: string; readonly footprints: readonly number[] }[];
 }
 
-export interface FoundTypes<Row> {
+interface FoundTypes<Row> {
   /** The best first, at most as many as asked for. */
   readonly rows: readonly Row[];
   /** How many there are altogether. */
