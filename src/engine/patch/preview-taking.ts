@@ -10,7 +10,7 @@ import type { Rig } from '../model/rig.ts';
 import { clearClash } from './clear-clash.ts';
 
 /** Units whose mode takes other slots afterwards. */
-export interface Resized {
+interface Resized {
   readonly type: string;
   readonly mode: string;
   readonly before: readonly number[];

@@ -19,4 +19,4 @@ export interface TaskContext {
  * Hands `use` a document as committed, and the sequence number it stands at. `use` must not write to it nor keep it. Undefined when
  * there is no such document.
  */
-export type ReadDoc = <T>(id: string, use: (doc: Y.Doc, seq: number) => T) => Promise<T | undefined>;
+type ReadDoc = <T>(id: string, use: (doc: Y.Doc, seq: number) => T) => Promise<T | undefined>;
