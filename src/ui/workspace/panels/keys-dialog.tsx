@@ -14,7 +14,10 @@ export interface KeysDialogProps {
 export function KeysDialog({ groups = KEY_WORDS, onClose }: KeysDialogProps) {
   const top = useRef<HTMLDivElement>(null);
   // The one thing to press stands at the end, and the focus has scrolled there.
-  useEffect(() => top.current?.closest('dialog')?.scrollTo(0, 0), []);
+  useEffect(() => {
+    // Scrolling answers with a promise in newer browsers, which is nothing to undo.
+    top.current?.closest('dialog')?.scrollTo(0, 0);
+  }, []);
   return (
     <Dialog title={SHEET_WORDS.keys} onClose={onClose} answers={<Button onClick={onClose}>{SHEET_WORDS.close}</Button>}>
       <div ref={top} className="contents" />
