@@ -1,3 +1,4 @@
+import { useLayoutEffect, useRef } from 'react';
 import type { DraftRow } from '#engine/draft/draft.ts';
 import { type DraftTrouble, stopsPublishing } from '#engine/draft/draft-trouble.ts';
 import { isGuess } from '#engine/draft/guess.ts';
@@ -25,18 +26,7 @@ export function ChartMargin({ desk, row, troubles, state }: ChartMarginProps) {
   const notes = notesOf(desk, row, troubles);
   const [first] = notes;
   if (first === undefined) return null;
-  if (state === 'open') {
-    return (
-      <ul className="absolute inset-x-0 top-0 z-[2] border-b-2 border-rule-strong bg-selected px-3 py-[2px]">
-        {notes.map((note) => (
-          <li key={note.text} className="flex items-baseline gap-1">
-            <Mark severity={note.severity} />
-            <span>{note.text}</span>
-          </li>
-        ))}
-      </ul>
-    );
-  }
+  if (state === 'open') return <OpenNotes notes={notes} />;
   return (
     <div className="flex min-w-0 items-baseline gap-1">
       <Mark severity={first.severity} />
@@ -45,6 +35,31 @@ export function ChartMargin({ desk, row, troubles, state }: ChartMarginProps) {
         <span className="shrink-0 text-soft">{DRAFT_SCREEN_WORDS.more(notes.length - 1)}</span>
       )}
     </div>
+  );
+}
+
+/** All notes in full, over the rows below, or above where the chart ends. */
+function OpenNotes({ notes }: { readonly notes: readonly Note[] }) {
+  const box = useRef<HTMLUListElement>(null);
+  useLayoutEffect(() => {
+    const node = box.current;
+    const end = node?.closest('[role="grid"]')?.getBoundingClientRect().bottom;
+    if (node === null || end === undefined) return;
+    delete node.dataset.up;
+    if (node.getBoundingClientRect().bottom > end) node.dataset.up = '';
+  });
+  return (
+    <ul
+      ref={box}
+      className="absolute inset-x-0 top-0 z-[2] border-b-2 border-rule-strong bg-selected px-3 py-[2px] data-up:top-auto data-up:bottom-0 data-up:border-t-2 data-up:border-b-0"
+    >
+      {notes.map((note) => (
+        <li key={note.text} className="flex items-baseline gap-1">
+          <Mark severity={note.severity} />
+          <span>{note.text}</span>
+        </li>
+      ))}
+    </ul>
   );
 }
 

@@ -17,7 +17,8 @@ export function RepeatDialog({ desk }: { readonly desk: Desk }) {
   if (mode === undefined || first === undefined) return null;
   const shared = rows.every((row) => row.repeat === first.repeat) ? first.repeat : '';
   const repeat = mode.repeats.find((each) => each.id === shared);
-  return <RepeatForm desk={desk} mode={mode} rows={rows} repeat={repeat} />;
+  const members = repeat === undefined ? rows : mode.rows.filter((row) => row.repeat === repeat.id);
+  return <RepeatForm desk={desk} mode={mode} rows={members} repeat={repeat} />;
 }
 
 interface RepeatFormProps {
