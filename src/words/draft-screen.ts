@@ -1,14 +1,11 @@
 import { unreachable } from '#base/unreachable.ts';
 import type { DraftRow, FactField } from '#engine/draft/draft.ts';
 import type { LostInChart } from '#engine/draft/open-chart.ts';
-import type { HazardKind } from '#engine/model/fixture-type.ts';
-import { FACT_NAMES } from './drafts.ts';
 import { counted } from './screens.ts';
 
 export const DRAFT_SCREEN_WORDS = {
   title: 'Draft of a fixture type',
   unnamed: 'New fixture type',
-  fresh: 'draft of a new type',
   from: (revision: number | null) => (revision === null ? 'draft of a new type' : `draft, from revision ${revision}`),
   gone: 'this draft is not yours any more',
   reader: 'You are a reader here: look at everything, change nothing. A lead of the crew can make you an editor.',
@@ -53,8 +50,6 @@ export const DRAFT_SCREEN_WORDS = {
   paste: 'Paste a chart',
   repeat: 'Repeat',
   renumber: 'Number from here',
-  moveUp: 'Move up',
-  moveDown: 'Move down',
   grid: 'Slot chart',
   margin: 'To check',
   noRows: 'This chart has no rows yet.',
@@ -66,13 +61,10 @@ export const DRAFT_SCREEN_WORDS = {
   rangesHint:
     'One a line: 0-10 Closed. What changes goes in brackets: 11-127 Strobe [Shutter1Strobe]. Ctrl+Enter or Tab closes.',
   more: (count: number) => `+ ${count} more`,
-  here: (name: string) => `${name} is in this cell`,
-  footprint: (footprint: string) => footprint,
   troubles: 'To put right before publishing',
   warnings: 'To look at',
   ready: 'Nothing stops it any more.',
   publishIt: 'Publish this type',
-  row: (at: number) => `Row ${at}`,
   rowOf: (at: number, of: number) => `Row ${at} of ${of}`,
   list: 'All rows',
   next: 'Next',
@@ -191,8 +183,6 @@ export const FACTS_WORDS = {
   suggested: 'What its slots do gives these away:',
   tick: (name: string) => `Tick “${name}”`,
 } as const;
-
-export const hazardName = (kind: HazardKind): string => FACT_NAMES[kind];
 
 /** What a slot of a chart does, in the fewest words. */
 export const rowWord = ({ attribute, name }: Pick<DraftRow, 'attribute' | 'name'>): string =>

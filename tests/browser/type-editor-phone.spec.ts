@@ -6,6 +6,22 @@ import { watchConsole } from './support/watch-console.ts';
 const sideways = (page: Page) =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
+/** What a thumb hits, in CSS pixels. Source: WCAG 2.1, success criterion 2.5.5. */
+const TARGET = 44;
+
+/** What one taps that is smaller; of a box within a label, the label. */
+const small = (page: Page) =>
+  page.evaluate((target) => {
+    const taps = [...document.querySelectorAll('main button, main input, main textarea, main select, main summary')];
+    const sizes = taps
+      .filter((element) => element.checkVisibility())
+      .map((element) => ({
+        name: element.textContent || element.getAttribute('aria-label') || element.id,
+        height: (element.closest('label') ?? element).getBoundingClientRect().height,
+      }));
+    return sizes.filter(({ height }) => height > 0 && height < target);
+  }, TARGET);
+
 test('on a phone a type is written one row at a time, and no page scrolls sideways', async ({ page }) => {
   const complaints = watchConsole(page);
   await enterDemo(page, 'technician');
@@ -20,6 +36,7 @@ test('on a phone a type is written one row at a time, and no page scrolls sidewa
   expect(await sideways(page)).toBe(0);
   await page.getByRole('button', { name: 'Take 2 rows' }).tap();
   await expect(page.getByRole('grid')).toHaveCount(0);
+  expect(await small(page)).toEqual([]);
   await page
     .getByRole('list', { name: 'Rows' })
     .getByRole('button', { name: /Dimmer/ })
@@ -37,6 +54,7 @@ test('on a phone a type is written one row at a time, and no page scrolls sidewa
   await page.getByLabel('Hot surfaces').check();
   await expect(page.getByText(/^It gets hot\./)).toBeVisible();
   expect(await sideways(page)).toBe(0);
+  expect(await small(page)).toEqual([]);
   const { violations } = await new AxeBuilder({ page }).analyze();
   expect(
     violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`),

@@ -207,7 +207,13 @@ test('cells repeat, a mode is copied and changed, what is wrong stands beside it
   await expect(slots.nth(2)).toContainText('taken twice');
   await expect(slots.first()).toContainText('not used');
   await expect(cell(page, 3, 'slots')).toContainText('blocker');
-  await press(page, 'F8');
+  await press(page, 'F8', 'F1');
+  await expect(page.getByRole('dialog', { name: 'Keys' })).toBeVisible();
+  await press(page, 'Escape');
+  await expect(grid(page)).toBeFocused();
+  await press(page, 'F6');
+  await expect(slots.nth(2).getByRole('button')).toBeFocused();
+  await press(page, 'Escape');
   await page.getByRole('button', { name: '4 slots', exact: true }).click();
   await expect(cell(page, 1, 'slots')).toHaveText('1');
 

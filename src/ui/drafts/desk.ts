@@ -16,7 +16,7 @@ export interface OpenCell {
 }
 
 /** Something to tell the person; `words/` says it. */
-export type DeskNotice =
+type DeskNotice =
   | { readonly kind: 'refused'; readonly refusal: DraftApplyRefusal }
   | { readonly kind: 'taken'; readonly rows: number; readonly modes: number; readonly guesses: number }
   | { readonly kind: 'left-out'; readonly cells: number }
@@ -26,7 +26,7 @@ export type DeskNotice =
   | { readonly kind: 'not-renumbered' };
 
 /** A window over the screen. */
-export type DeskWindow =
+type DeskWindow =
   | { readonly kind: 'paste'; readonly text: string }
   | { readonly kind: 'repeat' | 'publish' | 'drop' | 'keys' | 'remove-mode' | 'open-chart' | 'renumber' };
 

@@ -1,7 +1,7 @@
 import type { Said } from '../kit/message.tsx';
 
 /** One thing that is asked of the server. */
-export interface Door<Args extends readonly unknown[]> {
+interface Door<Args extends readonly unknown[]> {
   readonly ask: (...args: Args) => void;
   /** Until it is answered, and the page that shows the answer is there. */
   readonly busy: boolean;

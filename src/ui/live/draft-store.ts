@@ -13,7 +13,7 @@ import { createListeners } from './listeners.ts';
 export type DraftApplyRefusal = DraftRefusal | { readonly code: 'read-only' };
 
 /** A draft with what it amounts to. */
-export interface DraftReading {
+interface DraftReading {
   readonly draft: Draft;
   readonly type: FixtureType;
   readonly troubles: readonly DraftTrouble[];

@@ -57,7 +57,12 @@ export function ChartGrid({ desk, mode, troubles, grid, onSlots }: ChartGridProp
       aria-activedescendant={active}
       className="group/grid min-h-[9rem] overflow-auto border-b border-rule-strong bg-sheet outline-none select-none"
       onKeyDown={onKeyDown}
-      onFocus={({ currentTarget }) => currentTarget.parentElement?.scrollIntoView({ block: 'nearest' })}
+      onFocus={({ currentTarget, target }) => {
+        if (target !== currentTarget) return;
+        currentTarget.parentElement?.scrollIntoView({ block: 'nearest' });
+        // Whoever comes back from a field is in the chart again for the others, too.
+        desk.select(desk.state().selection);
+      }}
       {...clipboard}
       {...pointer}
     >

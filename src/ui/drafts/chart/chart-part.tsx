@@ -26,10 +26,11 @@ export function ChartPart({ desk, mode, grid }: ChartPartProps) {
   const row = useDesk(desk, (state) => state.selection?.cursor.row);
   const phone = useMedia(PHONE);
   const strip = useRef<HTMLElement>(null);
-  const toSlots = useCallback(
-    () => strip.current?.querySelector<HTMLElement>('button[tabindex="0"]')?.focus({ preventScroll: true }),
-    [],
-  );
+  const toSlots = useCallback(() => {
+    const here = strip.current?.querySelector<HTMLElement>('[data-here]');
+    const place = here ?? strip.current?.querySelector<HTMLElement>('button[tabindex="0"]');
+    place?.focus({ preventScroll: true });
+  }, []);
   const toGrid = useCallback(() => grid.current?.focus({ preventScroll: true }), [grid]);
   const own = troubles.filter(({ where }) => 'mode' in where && where.mode === mode.id);
   const go = (id: string) => {

@@ -77,7 +77,11 @@ interface CardProps {
 function Card({ row, troubles, repeat, onShow }: CardProps) {
   const guess = isGuess(row.attribute);
   return (
-    <button type="button" className="flex w-full flex-wrap items-baseline gap-x-3 py-2 text-left" onClick={onShow}>
+    <button
+      type="button"
+      className="flex min-h-control w-full flex-wrap items-center gap-x-3 py-2 text-left"
+      onClick={onShow}
+    >
       <span className="min-w-[3.5rem] font-mono text-large font-semibold tabular-nums">{row.slots}</span>
       <span className="min-w-0 flex-1 [overflow-wrap:anywhere]">
         {row.name} {repeat === '' ? null : <span className="text-soft">{repeat}</span>}

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type RefObject, useMemo, useRef, useState } from 'react';
+import { type KeyboardEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import type { DraftMode } from '#engine/draft/draft.ts';
 import { withoutGuess } from '#engine/draft/guess.ts';
 import { rowWord, SLOT_WORDS } from '#words/draft-screen.ts';
@@ -18,6 +18,7 @@ export interface SlotStripProps {
 /** Every slot of a mode at once, break by break: what it does, where nothing is, and where two things are. */
 export function SlotStrip({ mode, row, frame, onGo, onLeave }: SlotStripProps) {
   const breaks = useMemo(() => slotsOfDraft(mode), [mode]);
+  useHereInView(frame, row);
   const press = (event: KeyboardEvent) => {
     if (event.key !== 'Escape' && event.key !== 'F6') return;
     event.preventDefault();
@@ -36,6 +37,18 @@ export function SlotStrip({ mode, row, frame, onGo, onLeave }: SlotStripProps) {
       ))}
     </section>
   );
+}
+
+/** Keeps the slots of the row one is in where one sees them, without moving the page. */
+function useHereInView(frame: RefObject<HTMLElement | null>, row: string | undefined): void {
+  useEffect(() => {
+    const strip = frame.current;
+    const here = row === undefined ? null : strip?.querySelector('[data-here]');
+    if (!strip || !here) return;
+    const [outer, inner] = [strip.getBoundingClientRect(), here.getBoundingClientRect()];
+    if (inner.top < outer.top) strip.scrollTop += inner.top - outer.top;
+    else if (inner.bottom > outer.bottom) strip.scrollTop += inner.bottom - outer.bottom;
+  }, [frame, row]);
 }
 
 interface BreakProps {
@@ -106,6 +119,7 @@ function Slot({ slot, tabIndex, look, onFocus, onGo }: SlotProps) {
       type="button"
       tabIndex={tabIndex}
       aria-disabled={hole}
+      data-here={look === 'here' ? '' : undefined}
       className={`flex h-full min-h-control w-full flex-col items-start px-1.5 py-0.5 text-left leading-tight ${ground} ${
         look === 'here' ? 'shadow-[inset_0_-3px_0_var(--color-ink)]' : ''
       }`}
