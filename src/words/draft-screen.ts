@@ -220,7 +220,7 @@ export function draftNotice(notice: Notice): string {
     case 'taken': {
       const what = PASTE_WORDS.reading(notice.modes, notice.rows);
       if (notice.guesses === 0) return `Took ${what}.`;
-      return `Took ${what}. ${counted(notice.guesses, 'attribute')} ${notice.guesses === 1 ? 'is' : 'are'} guessed: F9 confirms and goes to the next.`;
+      return `Took ${what}. ${counted(notice.guesses, 'attribute')} ${notice.guesses === 1 ? 'is' : 'are'} guessed: confirm them one by one (F9).`;
     }
     case 'left-out':
       return `${counted(notice.cells, 'cell')} found no column and ${notice.cells === 1 ? 'was' : 'were'} not pasted.`;

@@ -90,7 +90,9 @@ function Tools({ desk }: { readonly desk: Desk }) {
   const redo = useSyncExternalStore(store.subscribeHistory, store.canRedo);
   const writable = useWritable(store);
   const keys = (
-    <LinkButton onClick={() => desk.set({ window: { kind: 'keys' } })}>{DRAFT_SCREEN_WORDS.keys}</LinkButton>
+    <LinkButton className="max-sm:hidden" onClick={() => desk.set({ window: { kind: 'keys' } })}>
+      {DRAFT_SCREEN_WORDS.keys}
+    </LinkButton>
   );
   return (
     <div role="toolbar" aria-label={DRAFT_SCREEN_WORDS.tools} className="flex flex-wrap items-center gap-x-4 gap-y-1">
