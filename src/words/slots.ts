@@ -2,13 +2,14 @@ import type { SlotWords } from '#engine/sheet/sheet.ts';
 import type { SlotState } from '#engine/sheet/universe-slots.ts';
 import { highest } from '#engine/type/dmx-value.ts';
 import type { PinnedUse } from '#engine/type/pin-slots.ts';
+import type { ChartRange } from '#engine/type/type-chart.ts';
 import { counted } from './screens.ts';
 import { attributeWord, byteWord, CHART_WORDS, rangeText, toldRanges, valuesText } from './type-chart.ts';
 
 const STATES: Readonly<Record<SlotState, string>> = {
   free: 'free',
   used: 'used',
-  'acting-as-one': 'shared by units acting as one',
+  'acting-as-one': 'acting as one',
   'claimed-twice': 'claimed twice',
 };
 
@@ -21,12 +22,19 @@ function slotDoes(uses: readonly PinnedUse[] | null): string {
 
 const useWord = (use: PinnedUse) => [attributeWord(use), use.name].filter((part) => part !== '').join(' · ');
 
+/** The ranges worth reading beside what the manual calls the slot. */
+export function rangesBeyondName(use: PinnedUse): readonly ChartRange[] {
+  const ranges = toldRanges(use);
+  const [only] = ranges;
+  return ranges.length === 1 && only !== undefined && rangeText(only, use) === use.name ? [] : ranges;
+}
+
 /** The longest text of values that stands in a cell. */
 const SHORT = 80;
 
 /** `0–127 Off; 128–255 On`; how many ranges there are where that gets long. */
 function valuesInShort(use: PinnedUse): string {
-  const ranges = toldRanges(use);
+  const ranges = rangesBeyondName(use);
   const out = ranges.length === 0 || use.rangeBytes === 1 ? '' : ` (${CHART_WORDS.outOf(highest(use.rangeBytes))})`;
   const text = ranges.map((range) => `${valuesText(range)} ${rangeText(range, use)}`).join('; ') + out;
   return text.length <= SHORT ? text : counted(ranges.length, 'range');

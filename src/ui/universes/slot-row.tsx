@@ -2,7 +2,7 @@ import { formatAddress } from '#engine/address/notation.ts';
 import { absolute } from '#engine/model/address.ts';
 import type { FixtureSlot } from '#engine/sheet/fixture-slots.ts';
 import type { PinnedUse } from '#engine/type/pin-slots.ts';
-import { SLOT_CARD_WORDS, SLOT_WORDS } from '#words/slots.ts';
+import { rangesBeyondName, SLOT_CARD_WORDS, SLOT_WORDS } from '#words/slots.ts';
 import { byteWord } from '#words/type-chart.ts';
 import { RangeList } from '../panels/library/range-list.tsx';
 
@@ -46,7 +46,7 @@ function Use({ use }: { readonly use: PinnedUse }) {
         {use.cell === '' ? '' : `${SLOT_CARD_WORDS.cell(use.cell)} · `}
         {SLOT_CARD_WORDS.stands(use.default, use.highlight)}
       </p>
-      <RangeList use={use} />
+      {rangesBeyondName(use).length === 0 ? null : <RangeList use={use} />}
     </div>
   );
 }

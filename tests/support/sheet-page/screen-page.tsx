@@ -6,6 +6,7 @@ import { applyPlan } from '#document/edit/apply-plan.ts';
 import { createRigDoc } from '#document/schema/rig-doc.ts';
 import { linkAlone } from '#ui/live/link-alone.ts';
 import { openRigStore } from '#ui/live/rig-store.ts';
+import { Universes } from '#ui/panels/universes/universes.tsx';
 import { SheetScreen } from '#ui/workspace/sheet-screen.tsx';
 
 /** The browser's own SHA-256. */
@@ -28,7 +29,11 @@ async function open(): Promise<void> {
     createRoot(root).render(
       <main className="flex h-dvh flex-col">
         <h1 className="px-5 py-4 text-title">The Lantern Tide</h1>
-        <SheetScreen store={store} keeper={keeper} listsIn={<a href="/lists-in">Lists in</a>} />
+        {location.search.includes('universes') ? (
+          <Universes store={store} rigId="lantern" />
+        ) : (
+          <SheetScreen store={store} keeper={keeper} listsIn={<a href="/lists-in">Lists in</a>} />
+        )}
       </main>,
     );
   }

@@ -6,7 +6,7 @@ import { Mark } from '../../kit/mark.tsx';
 import type { SlotLine } from './slot-lines.ts';
 
 export const SLOT_COLUMNS =
-  'grid items-center gap-x-3 grid-cols-[3.5rem_minmax(0,3fr)_3.5rem_minmax(0,5fr)_5.5rem_minmax(0,3fr)_minmax(0,3fr)] max-sm:grid-cols-[3.25rem_minmax(0,1fr)_auto] max-sm:content-center';
+  'grid items-center gap-x-3 grid-cols-[3rem_minmax(0,3fr)_3rem_minmax(0,6fr)_5rem_minmax(0,2fr)_7.5rem] max-sm:grid-cols-[3.25rem_minmax(0,1fr)_auto] max-sm:content-center';
 
 export interface SlotLineRowProps {
   readonly id: string;

@@ -19,16 +19,19 @@ export interface SlotListProps {
 }
 
 const ROW = 28;
+const HEAD = 29;
 
 /** Every slot of a universe as lines; one stop of Tab, arrows go from line to line, Enter opens the unit. */
 export function SlotList({ universe, lines, at, onGo, onOpen, onEscape }: SlotListProps) {
   const gridId = useId();
   const scroller = useRef<HTMLDivElement>(null);
   const probe = useRef<HTMLDivElement>(null);
+  const top = useRef<HTMLDivElement>(null);
   const height = useHeight(probe, ROW);
-  const { items, total } = useFixedLines(scroller, { count: lines.length, at, height });
+  const head = useHeight(top, HEAD);
+  const { items, total } = useFixedLines(scroller, { count: lines.length, at, height, head });
   const press = (event: KeyboardEvent) => {
-    const page = Math.floor((scroller.current?.clientHeight ?? 0) / height);
+    const page = Math.floor(((scroller.current?.clientHeight ?? 0) - head) / height);
     const line = lineOfKey(event.key, { at, count: lines.length, page });
     if (line !== undefined) onGo(line);
     else if (event.key === 'Enter' || event.key === ' ') onOpen(at);
@@ -38,6 +41,7 @@ export function SlotList({ universe, lines, at, onGo, onOpen, onEscape }: SlotLi
   };
   return (
     <div
+      ref={scroller}
       role="grid"
       tabIndex={0}
       aria-label={words.slots(universe)}
@@ -45,16 +49,14 @@ export function SlotList({ universe, lines, at, onGo, onOpen, onEscape }: SlotLi
       aria-rowcount={lines.length + 1}
       aria-readonly="true"
       aria-activedescendant={`${gridId}-${at}`}
-      className="flex min-h-0 flex-1 flex-col border-t border-ink outline-none focus-visible:border-t-2"
+      className="relative min-h-0 flex-1 overflow-y-auto border-t border-ink bg-sheet focus-visible:-outline-offset-2"
       onKeyDown={press}
     >
-      <p id={`${gridId}-hint`} className="sr-only">
-        {words.hint}
-      </p>
       <div
+        ref={top}
         role="row"
         aria-rowindex={1}
-        className={`${SLOT_COLUMNS} shrink-0 border-b border-rule-strong px-4 py-1 text-soft sm:px-5 max-sm:sr-only`}
+        className={`${SLOT_COLUMNS} sticky top-0 z-1 border-b border-rule-strong bg-sheet px-4 py-1 text-soft sm:px-5 max-sm:sr-only`}
       >
         <Head text={words.slot} className="sm:text-right" />
         <Head text={words.unit} />
@@ -64,27 +66,28 @@ export function SlotList({ universe, lines, at, onGo, onOpen, onEscape }: SlotLi
         <Head text={CHART_WORDS.cell} />
         <Head text={words.state} />
       </div>
-      <div ref={scroller} role="rowgroup" className="relative min-h-0 flex-1 overflow-y-auto bg-sheet">
-        <div ref={probe} className="absolute h-[1.75rem] w-0 max-sm:h-[3.5rem]" />
-        <div role="presentation" className="relative" style={{ height: total }}>
-          {items.map(({ index, start, size }) => {
-            const line = lines[index];
-            if (line === undefined) return null;
-            return (
-              <SlotLineRow
-                key={index}
-                id={`${gridId}-${index}`}
-                line={line}
-                index={index}
-                top={start}
-                height={size}
-                look={index === at ? 'here' : 'plain'}
-                onOpen={onOpen}
-              />
-            );
-          })}
-        </div>
+      <div ref={probe} className="absolute h-[1.75rem] w-0 max-sm:h-[3.5rem]" />
+      <div role="rowgroup" className="relative" style={{ height: total }}>
+        {items.map(({ index, start, size }) => {
+          const line = lines[index];
+          if (line === undefined) return null;
+          return (
+            <SlotLineRow
+              key={index}
+              id={`${gridId}-${index}`}
+              line={line}
+              index={index}
+              top={start - head}
+              height={size}
+              look={index === at ? 'here' : 'plain'}
+              onOpen={onOpen}
+            />
+          );
+        })}
       </div>
+      <span id={`${gridId}-hint`} hidden>
+        {words.hint}
+      </span>
     </div>
   );
 }

@@ -29,7 +29,7 @@ export function UniverseList({ choices, at, onChoose }: UniverseListProps) {
   const scroller = useRef<HTMLDivElement>(null);
   const probe = useRef<HTMLDivElement>(null);
   const height = useHeight(probe, ROW);
-  const { items, total } = useFixedLines(scroller, { count: choices.length, at, height });
+  const { items, total } = useFixedLines(scroller, { count: choices.length, at, height, head: 0 });
   const press = (event: KeyboardEvent) => {
     const page = Math.floor((scroller.current?.clientHeight ?? 0) / height);
     const line = lineOfKey(event.key, { at, count: choices.length, page });

@@ -1,28 +1,18 @@
-import { useMemo, useState, useSyncExternalStore } from 'react';
-import { SLOTS, type Universe } from '#engine/model/address.ts';
 import type { RigSummary } from '#wire/rigs.ts';
 import { KIT_WORDS } from '#words/screens.ts';
-import { EMPTY_WORDS } from '#words/sheet.ts';
-import { universeChoice, UNIVERSE_PAGE_WORDS as words } from '#words/slots.ts';
+import { UNIVERSE_PAGE_WORDS } from '#words/slots.ts';
 import { PageFrame } from '../../kit/page-frame.tsx';
-import { BareSelect } from '../../kit/select.tsx';
-import { LINK_CLASSES } from '../../kit/text-link.tsx';
 import { useOpenRig } from '../../live/open-rig.tsx';
-import type { RigStore } from '../../live/rig-store.ts';
-import { useCalmRig } from '../../live/use-calm-rig.ts';
-import { PHONE, useMedia } from '../../workspace/use-media.ts';
 import { RigBanner } from '../rig/rig-banner.tsx';
 import { SavedHere } from '../rig/saved-here.tsx';
-import { universeChoices } from './universe-choices.ts';
-import { UniverseList } from './universe-list.tsx';
-import { UniverseView } from './universe-view.tsx';
+import { Universes } from './universes.tsx';
 
 /** What every slot of every universe of a rig does, one universe at a time. */
 export function UniversesPage({ rig }: { readonly rig: RigSummary }) {
   const store = useOpenRig();
   return (
     <PageFrame
-      title={`${words.title} · ${rig.name}`}
+      title={`${UNIVERSE_PAGE_WORDS.title} · ${rig.name}`}
       banner={<RigBanner rig={rig} rigId={rig.id} page="universes" aside={<SavedHere />} />}
       width="full"
     >
@@ -32,56 +22,5 @@ export function UniversesPage({ rig }: { readonly rig: RigSummary }) {
         <Universes store={store} rigId={rig.id} />
       )}
     </PageFrame>
-  );
-}
-
-function Universes({ store, rigId }: { readonly store: RigStore; readonly rigId: string }) {
-  const rig = useCalmRig(store);
-  const arrived = useSyncExternalStore(store.subscribeLink, store.hasArrived);
-  const phone = useMedia(PHONE);
-  const [wanted, setWanted] = useState<Universe>();
-  const choices = useMemo(() => universeChoices(rig, store.occupancy(), store.findings()), [rig, store]);
-  const at = Math.max(
-    0,
-    choices.findIndex(({ universe }) => universe === wanted),
-  );
-  const chosen = choices[at];
-  if (chosen === undefined) {
-    return <p className="max-w-prose px-5 py-4">{arrived ? words.none : EMPTY_WORDS.arriving}</p>;
-  }
-  const { universe, label } = chosen;
-  return (
-    <div className="flex min-h-0 flex-1">
-      {phone ? null : <UniverseList choices={choices} at={at} onChoose={setWanted} />}
-      <div className="flex min-w-0 flex-1 flex-col">
-        <div className="flex flex-wrap items-baseline gap-x-4 gap-y-1 px-4 pt-2 sm:px-5">
-          <h2 className={phone ? 'sr-only' : 'text-title'}>{words.heading(universe)}</h2>
-          {phone ? (
-            <div className="w-full">
-              <BareSelect
-                name={words.choose}
-                choices={choices.map((each) => ({
-                  value: String(each.universe),
-                  label: universeChoice(each.universe, each.label, each.freeSlots, SLOTS),
-                }))}
-                value={String(universe)}
-                onChoose={(value) => setWanted(Number(value) as Universe)}
-              />
-            </div>
-          ) : (
-            <p className="font-serif text-name">{label}</p>
-          )}
-          {/* Not a page of ours: the browser asks the server and saves the answer. */}
-          <a
-            className={`${LINK_CLASSES} ml-auto max-sm:ml-0`}
-            href={`/api/rigs/${rigId}/sheets/universe-slots.csv`}
-            download
-          >
-            {words.csv}
-          </a>
-        </div>
-        <UniverseView key={universe} store={store} rig={rig} universe={universe} />
-      </div>
-    </div>
   );
 }

@@ -7,12 +7,14 @@ export interface FixedLines {
   readonly at: number;
   /** Of each line, in pixels. */
   readonly height: number;
+  /** Height of what stays over the lines at the top of the scroller, in pixels. */
+  readonly head: number;
 }
 
 /** Which of many lines of one height the window shows; it goes along when one goes to another line. */
 export function useFixedLines(
   scroller: RefObject<HTMLElement | null>,
-  { count, at, height }: FixedLines,
+  { count, at, height, head }: FixedLines,
 ): { readonly items: readonly VirtualItem[]; readonly total: number } {
   const withLine = useCallback(
     (range: Range) => {
@@ -31,9 +33,11 @@ export function useFixedLines(
     getItemKey: keyOf,
     rangeExtractor: withLine,
     overscan: 6,
+    scrollMargin: head,
+    scrollPaddingStart: head,
   });
   useEffect(() => {
     if (at >= 0) virtualizer.scrollToIndex(at, { align: 'auto' });
   }, [at, virtualizer]);
-  return { items: virtualizer.getVirtualItems(), total: virtualizer.getTotalSize() };
+  return { items: virtualizer.getVirtualItems(), total: virtualizer.getTotalSize() - head };
 }
