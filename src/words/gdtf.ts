@@ -1,7 +1,8 @@
 import { unreachable } from '#base/unreachable.ts';
 import type { GdtfRefusal } from '#engine/type/file-refusal.ts';
 import type { Defect, Guess, LeftOut } from '#engine/type/gdtf-report.ts';
-import { HAZARD_NAMES } from './fixture-types.ts';
+import type { TypeTrouble } from '#engine/type/type-troubles.ts';
+import { HAZARD_NAMES, typeTroubleSentence } from './fixture-types.ts';
 import { counted } from './screens.ts';
 
 /** Why a GDTF file was not taken: what happened, where, and what to do next. Nothing was changed by it. */
@@ -50,12 +51,16 @@ export function gdtfRefusalSentence(refusal: GdtfRefusal): string {
     case 'not-gdtf':
       return `The file’s description is not one of a fixture type (it begins with “${refusal.root}”). Check that you chose the right file.`;
     case 'no-usable-mode':
-      return refusal.modes === 0
-        ? 'The file has no mode, so there is nothing to patch. Ask its maker for a whole one, or type the slots in from the manual.'
-        : `None of the file’s modes (${refusal.modes}) takes a slot, so there is nothing to patch. Ask its maker for a whole one, or type the slots in from the manual.`;
+      return `${unusable(refusal.modes, refusal.trouble)} Ask its maker for a whole one, or write the type from the manual. Nothing was put into the library.`;
     default:
       return unreachable(refusal);
   }
+}
+
+function unusable(modes: number, trouble: TypeTrouble | null): string {
+  if (trouble === null) return 'The file has no mode, so there is nothing to patch.';
+  const which = modes === 1 ? 'The file’s only mode cannot be used.' : `None of the file’s ${modes} modes can be used.`;
+  return `${which} ${typeTroubleSentence(trouble)}`;
 }
 
 const megabytes = (bytes: number) => `${Math.ceil(bytes / 1_000_000)} MB`;

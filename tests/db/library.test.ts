@@ -13,7 +13,7 @@ import { pinMode } from '#engine/type/pin.ts';
 import { exportGdtf } from '#exchange/gdtf/export-gdtf.ts';
 import { sha256 } from '#server/tasks/library/sha256.ts';
 import { gdtfChannel, gdtfDescription, gdtfFile } from '#tests/support/gdtf-file.ts';
-import { randomType } from '#tests/support/random-type.ts';
+import { usableType } from '#tests/support/random-type.ts';
 import { STORE_KINDS } from '#tests/support/store.ts';
 import { HELLO, probeSync } from '#tests/support/sync-probe.ts';
 import { startTestServer, type TestServer } from '#tests/support/test-server.ts';
@@ -165,7 +165,7 @@ describe.each(STORE_KINDS)('the library on the %s store', (kind) => {
     await newCrew();
     const rng = seededRng(7);
     for (let nth = 0; nth < 5; nth++) {
-      const type: FixtureType = { ...randomType(rng), maker: 'Grüße & Söhne', model: `T${nth}`, guid: '' };
+      const type: FixtureType = { ...usableType(rng), maker: 'Grüße & Söhne', model: `T${nth}`, guid: '' };
       const { type: summary } = await taken(Uint8Array.from(exportGdtf(type)));
       const { newest } = await get(summary.id);
       const url = `${server.url}${typeFilePath(crewId, summary.id, 1)}`;
@@ -308,7 +308,7 @@ describe.each(STORE_KINDS)('the library on the %s store', (kind) => {
     await newCrew();
     const rng = seededRng(11);
     for (let nth = 0; nth < 10; nth++) {
-      const type: FixtureType = { ...randomType(rng), maker: 'Corvid', model: `R${nth}`, guid: '' };
+      const type: FixtureType = { ...usableType(rng), maker: 'Corvid', model: `R${nth}`, guid: '' };
       const { type: summary } = await taken(Uint8Array.from(exportGdtf(type)));
       const published = await publish(await openDraft(summary.id));
       assert(published.outcome !== 'stopped', JSON.stringify(published));

@@ -62,7 +62,10 @@ describe('footprints against GDTF (DIN SPEC 15800)', () => {
     const type = await read('<Geometry Name="Bar"/>', modeOf(ONLY_VIRTUAL) + usable);
     expect(`${footprints(type)[0] ?? 0} slots`).toBe(expected);
     const alone = await importGdtf(gdtfFile(gdtfDescription('<Geometry Name="Bar"/>', modeOf(ONLY_VIRTUAL))), how);
-    expect(alone).toEqual({ ok: false, error: { code: 'no-usable-mode', modes: 1 } });
+    expect(alone).toMatchObject({
+      ok: false,
+      error: { code: 'no-usable-mode', modes: 1, trouble: { kind: 'only-virtual' } },
+    });
   });
 
   it('has a row of each kind', () => {

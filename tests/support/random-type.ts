@@ -230,3 +230,21 @@ function randomHazards(rng: Rng): Hazards {
   const kinds = Object.fromEntries(HAZARD_KINDS.map((kind) => [kind, rng.int(2) === 0]));
   return { ...NO_HAZARDS, ...kinds, laser: rng.pick([null, ...LASER_CLASSES]) };
 }
+
+/** A random type of which at least one mode can be used, so that a file of it is taken. */
+export function usableType(rng: Rng): FixtureType {
+  const type = randomType(rng);
+  const part = type.parts.find(({ within }) => within === null)?.name ?? '';
+  const dimmer: ChannelUse = { attribute: 'Dimmer', snap: 'No', master: 'None', functions: [] };
+  const channel: TypeChannel = {
+    part,
+    break: 1,
+    offsets: [1],
+    resolution: 1,
+    highlight: null,
+    initial: null,
+    uses: [dimmer],
+  };
+  const sound: TypeMode = { name: 'Sound', description: '', root: part, channels: [channel], firmware: [] };
+  return { ...type, modes: [...type.modes, sound] };
+}

@@ -1,3 +1,5 @@
+import type { TypeTrouble } from './type-troubles.ts';
+
 /** Why an archive was not unpacked. `entry` is a name as the archive spells it. */
 export type ArchiveRefusal =
   | { readonly code: 'archive-empty' }
@@ -26,7 +28,7 @@ export type XmlRefusal =
 export type DescriptionRefusal =
   | { readonly code: 'no-description' }
   | { readonly code: 'not-gdtf'; readonly root: string }
-  /** `modes` were read, and none of them has a slot. */
-  | { readonly code: 'no-usable-mode'; readonly modes: number };
+  /** `modes` were read, and none of them has slots that are one channel's each; `trouble` is what is wrong with the first. */
+  | { readonly code: 'no-usable-mode'; readonly modes: number; readonly trouble: TypeTrouble | null };
 
 export type GdtfRefusal = ArchiveRefusal | XmlRefusal | DescriptionRefusal;

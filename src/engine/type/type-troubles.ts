@@ -125,7 +125,8 @@ function valueTroubles(mode: string, channel: TypeChannel): TypeTrouble[] {
 type Where = { readonly mode: string; readonly channel: string; readonly function: string | null };
 
 /** What is wrong with where things start that should cover everything from `first` on. */
-function startTroubles(where: Where, starts: readonly number[], first: number): TypeTrouble[] {
+function startTroubles(where: Where, starts: readonly number[], first: number): readonly TypeTrouble[] {
+  if (starts[0] === undefined || (starts[0] <= first && isAscending(starts))) return SOUND;
   const sorted = [...starts].sort((a, b) => a - b);
   const twice = new Set(sorted.filter((start, at) => start === sorted[at - 1]));
   const troubles: TypeTrouble[] = [...twice].map((at) => ({ kind: 'values-overlap', ...where, at }));
@@ -135,3 +136,8 @@ function startTroubles(where: Where, starts: readonly number[], first: number): 
   }
   return troubles;
 }
+
+const SOUND: readonly TypeTrouble[] = Object.freeze([]);
+
+const isAscending = (starts: readonly number[]) =>
+  starts.every((start, at) => at === 0 || start > (starts[at - 1] ?? 0));

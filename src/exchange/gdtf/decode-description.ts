@@ -6,7 +6,17 @@ import type { Notes } from './notes.ts';
  * not UTF-8 is a defect. Zeros and blanks around the text are taken off: writers pad with them.
  */
 export function decodeDescription(bytes: Uint8Array, notes: Notes): string {
-  return decode(bytes, notes).replace(/^[\ufeff\0\s]+|[\0\s]+$/g, '');
+  return trimmed(decode(bytes, notes));
+}
+
+const PADDING = /[\ufeff\0\s]/;
+
+/** From both ends inward: a pattern for the end would be tried at every blank of megabytes. */
+function trimmed(text: string): string {
+  let [from, to] = [0, text.length];
+  while (from < to && PADDING.test(text.charAt(from))) from += 1;
+  while (to > from && PADDING.test(text.charAt(to - 1))) to -= 1;
+  return text.slice(from, to);
 }
 
 function decode(bytes: Uint8Array, notes: Notes): string {

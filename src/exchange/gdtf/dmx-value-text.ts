@@ -23,9 +23,10 @@ export const asResolution = (bytes: number): Resolution => Math.max(1, Math.min(
 /** The value an attribute holds, at the channel's resolution; null when it is missing, `None`, or no value (a defect). */
 export function readDmxValue(element: XmlElement, name: string, to: Resolution, notes: Notes): number | null {
   const text = element.attributes[name];
-  if (text === undefined || text.trim() === '' || /^\s*none\s*$/i.test(text)) return null;
+  if (text === undefined) return null;
   const parsed = parseDmxValue(text);
   if (parsed === null) {
+    if (/^\s*(none\s*)?$/i.test(text)) return null;
     notes.defect('value', element, `${name}="${text}"`);
     return null;
   }

@@ -15,7 +15,8 @@ const how = { unpack, nesting: 0 };
 const NAME = 'description.xml';
 const bytes = (text: string) => new TextEncoder().encode(text);
 
-const mode = (channels: string) => `<DMXMode Name="M" Geometry="B"><DMXChannels>${channels}</DMXChannels></DMXMode>`;
+const mode = (channels: string, name = 'M') =>
+  `<DMXMode Name="${name}" Geometry="B"><DMXChannels>${channels}</DMXChannels></DMXMode>`;
 const sound = gdtfDescription('<Geometry Name="B"/>', mode(gdtfChannel('B', 'Dimmer', '1')));
 const entities = Array.from({ length: 9 }, (_, at) => `<!ENTITY e${at + 1} "${`&e${at};`.repeat(10)}">`).join('');
 
@@ -68,6 +69,18 @@ describe('hostile and broken .gdtf files', () => {
     expect(sentence).toMatch(/^.{20,250}\.$/);
     expect(sentences.get(sentence)).toBe(undefined);
     sentences.set(sentence, code);
+  });
+
+  it('refuses a file whose only mode takes a slot twice, says which, and takes it beside a sound one', async () => {
+    const twice = mode(gdtfChannel('B', 'Dimmer', '1') + gdtfChannel('B', 'Pan', '1,2'));
+    const alone = await importGdtf(gdtfFile(gdtfDescription('<Geometry Name="B"/>', twice)), how);
+    if (alone.ok) throw new Error('was taken');
+    expect(gdtfRefusalSentence(alone.error)).toMatch(
+      /only mode cannot be used\. .+ slot 1 of break 1 is taken by “B_Dimmer” and “B_Pan”/,
+    );
+    const sound = mode(gdtfChannel('B', 'Dimmer', '1'), 'N');
+    const both = await importGdtf(gdtfFile(gdtfDescription('<Geometry Name="B"/>', twice + sound)), how);
+    expect(both.ok && both.value.report.troubles.map(({ kind }) => kind)).toEqual(['slot-taken-twice']);
   });
 
   it('names the line of broken XML', async () => {

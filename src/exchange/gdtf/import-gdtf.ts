@@ -3,6 +3,7 @@ import type { GdtfRefusal } from '#engine/type/file-refusal.ts';
 import type { Unpack, Unpacked } from '../archive/archive.ts';
 import { decodeDescription } from './decode-description.ts';
 import { GDTF_LIMITS } from './limits.ts';
+import { ModeReader } from './mode-reader.ts';
 import { Notes } from './notes.ts';
 import { OWN_NOTES_FILE, type OwnNotes, readOwnNotes } from './own-notes.ts';
 import { type GdtfImport, readDescription } from './read-description.ts';
@@ -33,9 +34,15 @@ function readUnpacked({ files, others }: Unpacked): Result<GdtfImport, GdtfRefus
   if (name === undefined || file === undefined) return refuse({ code: 'no-description' });
   const notes = new Notes();
   if (name !== DESCRIPTION) notes.defect('not-at-root', { line: 1 }, name);
-  const root = readXml(decodeDescription(file, notes), GDTF_LIMITS);
+  const own = ownNotes(files, notes);
+  const reader = new ModeReader(notes, own);
+  const counted = new Map<string, number>();
+  const root = readXml(decodeDescription(file, notes), GDTF_LIMITS, (element, within) => {
+    counted.set(element.name, (counted.get(element.name) ?? 0) + 1);
+    return reader.ended(element, within);
+  });
   if (!root.ok) return root;
-  return readDescription(root.value, { notes, own: ownNotes(files, notes), otherFiles: others.length });
+  return readDescription(root.value, { notes, own, reader, counted, otherFiles: others.length });
 }
 
 function ownNotes(files: Unpacked['files'], notes: Notes): OwnNotes | undefined {

@@ -1,5 +1,5 @@
 import { LEFT_PARTS, type LeftOut } from '#engine/type/gdtf-report.ts';
-import { below, elementAt } from './elements.ts';
+import { elementAt } from './elements.ts';
 import type { XmlElement } from './read-xml.ts';
 
 const PLACES: Readonly<Partial<Record<LeftOut['what'], readonly string[]>>> = {
@@ -18,16 +18,19 @@ const ELEMENTS: Readonly<Record<string, LeftOut['what']>> = {
   WiringObject: 'wiring',
 };
 
+export interface Counted {
+  /** Elements of the description by name. */
+  readonly counted: ReadonlyMap<string, number>;
+  readonly otherFiles: number;
+}
+
 /** What a description holds that a fixture type has no place for, by kind. */
-export function leftOut(fixtureType: XmlElement, otherFiles: number): readonly LeftOut[] {
+export function leftOut(fixtureType: XmlElement, { counted, otherFiles }: Counted): readonly LeftOut[] {
   const counts = new Map<LeftOut['what'], number>([['files', otherFiles]]);
   for (const what of LEFT_PARTS) {
     const path = PLACES[what];
     if (path !== undefined) counts.set(what, elementAt(fixtureType, ...path)?.children.length ?? 0);
   }
-  for (const each of below(fixtureType)) {
-    const what = ELEMENTS[each.name];
-    if (what !== undefined) counts.set(what, (counts.get(what) ?? 0) + 1);
-  }
+  for (const [name, what] of Object.entries(ELEMENTS)) counts.set(what, counted.get(name) ?? 0);
   return LEFT_PARTS.map((what) => ({ what, count: counts.get(what) ?? 0 })).filter((each) => each.count > 0);
 }

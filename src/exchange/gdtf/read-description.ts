@@ -10,14 +10,12 @@ import {
 import { hazardsOfAttribute } from '#engine/type/attributes.ts';
 import type { DescriptionRefusal } from '#engine/type/file-refusal.ts';
 import type { GdtfReport } from '#engine/type/gdtf-report.ts';
-import { slotsOf } from '#engine/type/slots-of.ts';
-import { typeTroubles } from '#engine/type/type-troubles.ts';
-import { childrenOf, elementAt, textOf } from './elements.ts';
+import { type TypeTrouble, typeTroubles } from '#engine/type/type-troubles.ts';
+import { elementAt, textOf } from './elements.ts';
 import { leftOut } from './left-out.ts';
+import type { ModeReader } from './mode-reader.ts';
 import type { Notes } from './notes.ts';
 import type { OwnNotes } from './own-notes.ts';
-import { readMode } from './read-mode.ts';
-import { claimName, type NamedParts, readParts } from './read-parts.ts';
 import { readPhysical } from './read-physical.ts';
 import type { XmlElement } from './read-xml.ts';
 import { renameAll } from './rename.ts';
@@ -30,6 +28,10 @@ export interface GdtfImport {
 export interface Reading {
   readonly notes: Notes;
   readonly own: OwnNotes | undefined;
+  /** Has been told of every element that ended. */
+  readonly reader: ModeReader;
+  /** Elements by name, in the whole description. */
+  readonly counted: ReadonlyMap<string, number>;
   /** Files of the archive beside the description. */
   readonly otherFiles: number;
 }
@@ -41,12 +43,14 @@ export function readDescription(root: XmlElement, reading: Reading): Result<Gdtf
   const { notes, own } = reading;
   const version = readVersion(root, notes);
   const type = readType(element, reading);
-  if (!type.modes.some((mode) => slotsOf(type, mode).breaks.length > 0)) {
-    return refuse({ code: 'no-usable-mode', modes: type.modes.length });
-  }
   if (notes.oldOffsets > 0) notes.guesses.push({ kind: 'old-offsets', channels: notes.oldOffsets });
   if (notes.oldDefaults > 0) notes.guesses.push({ kind: 'old-defaults', channels: notes.oldDefaults });
-  const renamed = own === undefined ? type : renameAll(type, renaming(own));
+  const renamed = own === undefined || own.names.length === 0 ? type : renameAll(type, renaming(own));
+  const troubles = typeTroubles(renamed);
+  const unusable = troubles.filter(({ kind }) => UNUSABLE.has(kind));
+  if (new Set(unusable.map(({ mode }) => mode)).size === renamed.modes.length) {
+    return refuse({ code: 'no-usable-mode', modes: renamed.modes.length, trouble: unusable[0] ?? null });
+  }
   const report: GdtfReport = {
     version,
     read: {
@@ -57,11 +61,14 @@ export function readDescription(root: XmlElement, reading: Reading): Result<Gdtf
     defects: notes.defects,
     moreDefects: notes.moreDefects,
     guesses: notes.guesses,
-    left: leftOut(element, reading.otherFiles),
-    troubles: typeTroubles(renamed),
+    left: leftOut(element, reading),
+    troubles,
   };
   return ok({ type: renamed, report });
 }
+
+/** With one of these nobody can say what a mode listens to; with another mode beside it, it is only reported. */
+const UNUSABLE: ReadonlySet<TypeTrouble['kind']> = new Set(['no-slots', 'only-virtual', 'slot-taken-twice']);
 
 function renaming({ names }: OwnNotes): (name: string) => string {
   const known = new Map(names);
@@ -76,13 +83,8 @@ function readVersion(root: XmlElement, notes: Notes): string {
   return version;
 }
 
-function readType(element: XmlElement, { notes, own }: Reading): FixtureType {
-  const starts = childrenOf(elementAt(element, 'DMXModes'), 'DMXMode').flatMap(
-    (mode) => textOf(mode, 'Geometry') || [],
-  );
-  const named = readParts(elementAt(element, 'Geometries'), new Set(starts), notes);
-  const { parts } = named;
-  const modes = readModes(element, named, own, notes);
+function readType(element: XmlElement, { notes, own, reader }: Reading): FixtureType {
+  const { parts, modes } = reader.finish(element);
   const model = textOf(element, 'Name');
   if (model === '') notes.defect('no-name', element, textOf(element, 'LongName'));
   return {
@@ -97,22 +99,6 @@ function readType(element: XmlElement, { notes, own }: Reading): FixtureType {
     settings: own?.settings ?? NO_SETTINGS,
     hazards: own?.hazards ?? guessHazards(parts, modes, notes),
   };
-}
-
-function readModes(
-  element: XmlElement,
-  parts: NamedParts,
-  own: OwnNotes | undefined,
-  notes: Notes,
-): readonly TypeMode[] {
-  const names = new Set<string>();
-  const firmware = new Map(own?.firmware ?? []);
-  return childrenOf(elementAt(element, 'DMXModes'), 'DMXMode').map((each) => {
-    const wanted = textOf(each, 'Name');
-    if (names.has(wanted)) notes.defect('mode-named-twice', each, wanted);
-    const name = claimName(wanted, names);
-    return { ...readMode(each, name, parts, notes), firmware: firmware.get(name) ?? [] };
-  });
 }
 
 const GUID = /^[0-9A-F]{8}-[0-9A-F]{4}-[0-9A-F]{4}-[0-9A-F]{4}-[0-9A-F]{12}$/;

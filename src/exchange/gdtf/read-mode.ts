@@ -16,7 +16,7 @@ import { childrenOf, elementAt, textOf } from './elements.ts';
 import { type FoundChannel, functionName, NO_FEATURE } from './found-channel.ts';
 import { ModeLinks } from './mode-links.ts';
 import type { Notes } from './notes.ts';
-import { type NamedParts, readBreak } from './read-parts.ts';
+import { type NamedParts, readBreak, topPart } from './read-parts.ts';
 import type { XmlElement } from './read-xml.ts';
 
 /** A mode as a description has it. `name` is handed in, since it has been made unique. */
@@ -36,13 +36,12 @@ export function readMode(element: XmlElement, name: string, named: NamedParts, n
   return { name, description: textOf(element, 'Description'), root, channels, firmware: [] };
 }
 
-function readRoot(element: XmlElement, { parts, called }: NamedParts, notes: Notes): string {
-  const root = textOf(element, 'Geometry');
-  const tops = new Set(parts.filter((part) => part.within === null).map((part) => part.name));
-  const known = (called.get(root) ?? []).find((name) => tops.has(name));
-  if (known !== undefined && root !== '') return known;
-  notes.defect('mode-root', element, root);
-  return [...tops][0] ?? root;
+function readRoot(element: XmlElement, named: NamedParts, notes: Notes): string {
+  const wanted = textOf(element, 'Geometry');
+  const root = wanted === '' ? undefined : topPart(named, wanted);
+  if (root !== undefined) return root;
+  notes.defect('mode-root', element, wanted);
+  return named.parts.find((part) => part.within === null)?.name ?? wanted;
 }
 
 /** Of several parts that the file calls the same, a channel means the one that its mode reaches. */

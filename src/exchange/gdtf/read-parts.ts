@@ -14,14 +14,12 @@ const REFERENCE = 'GeometryReference';
 export interface NamedParts {
   readonly parts: readonly Part[];
   readonly called: ReadonlyMap<string, readonly string[]>;
+  /** Line of the file where they stand. */
+  readonly line: number;
 }
 
-/**
- * The parts of a type, parents before what is in them. Names are made unique, since everything else goes by them. `starts`:
- * the parts that modes start from. What they or a copy start from has to stand at the top: from within another part it is
- * taken out, with a copy left in its place, which takes the same slots.
- */
-export function readParts(geometries: XmlElement | undefined, starts: ReadonlySet<string>, notes: Notes): NamedParts {
+/** The parts of a type, parents before what is in them. Names are made unique, since everything else goes by them. */
+export function readParts(geometries: XmlElement | undefined, notes: Notes): NamedParts {
   const parts: Part[] = [];
   const names = new Set<string>();
   const called = new Map<string, string[]>();
@@ -34,43 +32,45 @@ export function readParts(geometries: XmlElement | undefined, starts: ReadonlySe
     for (const child of element.children) if (!NO_PARTS.has(child.name)) walk(child, name);
   };
   for (const element of geometries?.children ?? []) if (!NO_PARTS.has(element.name)) walk(element, null);
-  const wanted = new Set([...starts, ...parts.flatMap(({ copy }) => copy?.of ?? [])]);
-  const lifted = liftParts(parts, { wanted, called, names, notes, at: geometries ?? { line: 1 } });
-  const tops = new Set(lifted.filter((part) => part.within === null).map((part) => part.name));
-  const top = (name: string) => (called.get(name) ?? []).find((each) => tops.has(each));
-  const linked = lifted.map((part): Part => {
-    if (part.copy === null || tops.has(part.copy.of)) return part;
-    const of = top(part.copy.of);
-    if (of === undefined) notes.defect('copy-of-nothing', geometries ?? { line: 1 }, part.copy.of);
+  return linkCopies({ parts, called, line: geometries?.line ?? 1 }, notes);
+}
+
+/** The name in the type of the part at the top that the file calls so; undefined when there is none. */
+export function topPart({ parts, called }: NamedParts, name: string): string | undefined {
+  const meant = new Set(called.get(name));
+  return parts.find((part) => part.within === null && meant.has(part.name))?.name;
+}
+
+function linkCopies(named: NamedParts, notes: Notes): NamedParts {
+  const wanted = new Set(named.parts.flatMap(({ copy }) => copy?.of ?? []));
+  const lifted = [...wanted].reduce((known, name) => liftPart(known, name, notes), named);
+  const parts = lifted.parts.map((part): Part => {
+    if (part.copy === null) return part;
+    const of = topPart(lifted, part.copy.of);
+    // A copy that lifting left behind names the part as the type does.
+    if (of === undefined && !lifted.parts.some((each) => each.name === part.copy?.of)) {
+      notes.defect('copy-of-nothing', lifted, part.copy.of);
+    }
     return of === undefined ? part : { ...part, copy: { ...part.copy, of } };
   });
-  return { parts: linked, called };
+  return { ...lifted, parts };
 }
 
-interface Lifting {
-  /** What has to stand at the top, as the file calls it. */
-  readonly wanted: ReadonlySet<string>;
-  readonly called: ReadonlyMap<string, readonly string[]>;
-  readonly names: Set<string>;
-  readonly notes: Notes;
-  readonly at: { readonly line: number };
-}
-
-function liftParts(parts: readonly Part[], { wanted, called, names, notes, at }: Lifting): readonly Part[] {
-  const tops = new Set(parts.filter((part) => part.within === null).map((part) => part.name));
-  const within = new Set<string>();
-  for (const name of wanted) {
-    const [first, ...others] = called.get(name) ?? [];
-    if (first === undefined || [first, ...others].some((each) => tops.has(each))) continue;
-    within.add(first);
-    notes.defect('part-within', at, name);
-  }
-  return parts.flatMap((part): readonly Part[] => {
-    if (!within.has(part.name)) return [part];
-    const place = claimName(part.name, names);
-    const copy: Part = { name: place, kind: 'part', within: part.within, copy: { of: part.name, starts: [] } };
+/**
+ * What a mode or a copy starts from has to stand at the top: from within another part it is taken out, with a copy left in its
+ * place, which takes the same slots.
+ */
+export function liftPart(named: NamedParts, name: string, notes: Notes): NamedParts {
+  const [within] = named.called.get(name) ?? [];
+  if (name === '' || within === undefined || topPart(named, name) !== undefined) return named;
+  notes.defect('part-within', named, name);
+  const place = claimName(within, new Set(named.parts.map((part) => part.name)));
+  const parts = named.parts.flatMap((part): readonly Part[] => {
+    if (part.name !== within) return [part];
+    const copy: Part = { name: place, kind: 'part', within: part.within, copy: { of: within, starts: [] } };
     return [{ ...part, within: null }, copy];
   });
+  return { ...named, parts };
 }
 
 function uniqueName(element: XmlElement, names: Set<string>, notes: Notes): string {

@@ -12,12 +12,19 @@ export interface XmlElement {
 }
 
 /**
+ * What is told of each element when it ends, with the one it stands in. `done`: what is within it was read, and is not kept,
+ * so that a document of a million elements is never in memory as a whole.
+ */
+export type ElementEnded = (element: XmlElement, within: XmlElement) => 'keep' | 'done';
+
+/**
  * Reads well-formed XML into elements. A document type declaration is refused where it stands, so that no entity is ever
  * declared, let alone expanded; the caps hold while reading.
  */
 export function readXml(
   text: string,
   limits: { readonly nodes: number; readonly depth: number },
+  ended: ElementEnded = () => 'keep',
 ): Result<XmlElement, XmlRefusal> {
   const parser = new SaxesParser();
   const root: Open = { name: '', attributes: {}, children: [], line: 1 };
@@ -37,12 +44,17 @@ export function readXml(
     nodes += 1;
     if (nodes > limits.nodes) stop({ code: 'xml-too-many', line, limit: limits.nodes });
     if (open.length > limits.depth) stop({ code: 'xml-too-deep', line, limit: limits.depth });
-    const element: Open = { name: tag.name, attributes: tag.attributes, children: [], line };
-    open.at(-1)?.children.push(element);
+    const element: Open = { name: tag.name, attributes: tag.attributes, children: CHILDLESS, line };
+    const parent = open[open.length - 1];
+    if (parent?.children === CHILDLESS) parent.children = [element];
+    else parent?.children.push(element);
     open.push(element);
   });
   parser.on('closetag', () => {
-    open.pop();
+    const element = open.pop();
+    const within = open[open.length - 1];
+    if (element !== undefined && within !== undefined && ended(element, within) === 'done')
+      element.children = CHILDLESS;
   });
   try {
     parser.write(text).close();
@@ -55,8 +67,11 @@ export function readXml(
 }
 
 interface Open extends XmlElement {
-  readonly children: XmlElement[];
+  children: XmlElement[];
 }
+
+/** Most elements have no children, and need no list of their own. Nothing is ever put into it. */
+const CHILDLESS: XmlElement[] = [];
 
 /** Carries a refusal out of the parser's handlers. */
 class Stopped extends Error {
