@@ -84,7 +84,7 @@ export const SLOT_CARD_WORDS = {
   address: 'Address',
   slot: 'Slot',
   does: CHART_WORDS.does,
-  cell: (cell: string) => `cell ${cell}`,
+  cell: (cell: string) => (/^cell\b/i.test(cell) ? cell : `cell ${cell}`),
   stands: (first: number, highlight: number | null) =>
     highlight === null ? `default ${first}` : `default ${first} · highlight ${highlight}`,
   pastEnd: 'past 512',

@@ -53,7 +53,7 @@ export const SlotLineRow = memo(function SlotLineRow(props: SlotLineRowProps) {
         className={`truncate text-large ${known ? '' : 'text-soft'} max-sm:order-3 max-sm:col-span-2`}
       >
         {user === undefined ? SLOT_WORDS.state('free') : does}
-        <span className="text-soft sm:hidden"> {byte}</span>
+        <span className="text-soft sm:hidden"> {[byte, cell].filter((text) => text !== null).join(', ')}</span>
       </span>
       <span role="gridcell" className="truncate max-sm:hidden">
         {byte}
