@@ -1,3 +1,4 @@
+import { rowsOf } from '#base/table.ts';
 import { modeOf } from '../model/find-mode.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Fixture } from '../model/fixture.ts';
@@ -91,7 +92,8 @@ export interface Standing {
 /** The cautions of every type that is named on a sheet of these units, under which stands who has the last word. */
 export function cautionLines(rig: Rig, fixtures: Iterable<Fixture>, standing: Standing): readonly FootLine[] {
   const types = new Map<string, Mode>();
-  for (const fixture of fixtures) {
+  // The first row leaves when this is done: a rig without copies of the library has nobody to look at.
+  for (const fixture of hasCopies(rig) ? fixtures : []) {
     const mode = modeOf(rig, fixture);
     if (mode?.pin) types.set(`${foldName(mode.type)} ${mode.pin.hash}`, mode);
   }
@@ -103,6 +105,11 @@ export function cautionLines(rig: Rig, fixtures: Iterable<Fixture>, standing: St
   }
   const sorted = [...lines].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, line]) => line);
   return sorted.length === 0 ? [] : [...sorted, { kind: 'caution', type: '', text: standing.cautionFoot }];
+}
+
+function hasCopies({ modes }: Rig): boolean {
+  for (const { pin } of rowsOf(modes)) if (pin !== null) return true;
+  return false;
 }
 
 /** The findings as they stand at the foot of a sheet. */

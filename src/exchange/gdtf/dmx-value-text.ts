@@ -3,8 +3,24 @@ import { atResolution, type DmxValue, highest } from '#engine/type/dmx-value.ts'
 import type { Notes } from './notes.ts';
 import type { XmlElement } from './read-xml.ts';
 
-/** `255/1`, `128/1s`; a value without bytes, as some old files have it, reads with `bytes` null. Null when it is none. */
-export function parseDmxValue(text: string): (Omit<DmxValue, 'bytes'> & { readonly bytes: number | null }) | null {
+/** A value as it is written; without bytes, as some old files have it, `bytes` is null. */
+type WrittenValue = Omit<DmxValue, 'bytes'> & { readonly bytes: number | null };
+
+/** `255/1`, `128/1s`. Null when it is none. */
+export function parseDmxValue(text: string): WrittenValue | null {
+  const known = parsed.get(text);
+  if (known !== undefined) return known;
+  const value = parse(text);
+  if (parsed.size >= REMEMBERED) parsed.clear();
+  parsed.set(text, value);
+  return value;
+}
+
+// A file writes the same few values thousands of times. This only saves work, and is emptied when it fills up.
+const REMEMBERED = 4096;
+const parsed = new Map<string, WrittenValue | null>();
+
+function parse(text: string): WrittenValue | null {
   const found = /^\s*(\d{1,20})\s*(?:\/\s*(\d{1,2})\s*(s?))?\s*$/i.exec(text);
   if (found === null) return null;
   const [, value = '', bytes, shift = ''] = found;
@@ -24,17 +40,17 @@ export const asResolution = (bytes: number): Resolution => Math.max(1, Math.min(
 export function readDmxValue(element: XmlElement, name: string, to: Resolution, notes: Notes): number | null {
   const text = element.attributes[name];
   if (text === undefined) return null;
-  const parsed = parseDmxValue(text);
-  if (parsed === null) {
+  const value = parseDmxValue(text);
+  if (value === null) {
     if (/^\s*(none\s*)?$/i.test(text)) return null;
     notes.defect('value', element, `${name}="${text}"`);
     return null;
   }
-  const written = parsed.bytes ?? to;
+  const written = value.bytes ?? to;
   const bytes = asResolution(written);
-  const value = written > 4 ? Math.floor(parsed.value / 256 ** (written - 4)) : parsed.value;
-  if (value > highest(bytes)) notes.defect('value-too-high', element, `${name}="${text}"`);
-  return atResolution({ value: Math.min(value, highest(bytes)), bytes, fill: parsed.fill }, to);
+  const held = written > 4 ? Math.floor(value.value / 256 ** (written - 4)) : value.value;
+  if (held > highest(bytes)) notes.defect('value-too-high', element, `${name}="${text}"`);
+  return atResolution({ value: Math.min(held, highest(bytes)), bytes, fill: value.fill }, to);
 }
 
 export const spellDmxValue = (value: number, bytes: Resolution): string => `${value}/${bytes}`;

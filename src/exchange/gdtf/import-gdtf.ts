@@ -2,6 +2,7 @@ import { type Result, refuse } from '#base/result.ts';
 import type { GdtfRefusal } from '#engine/type/file-refusal.ts';
 import type { Unpack, Unpacked } from '../archive/archive.ts';
 import { decodeDescription } from './decode-description.ts';
+import { isCounted } from './left-out.ts';
 import { GDTF_LIMITS } from './limits.ts';
 import { ModeReader } from './mode-reader.ts';
 import { Notes } from './notes.ts';
@@ -38,7 +39,7 @@ function readUnpacked({ files, others }: Unpacked): Result<GdtfImport, GdtfRefus
   const reader = new ModeReader(notes, own);
   const counted = new Map<string, number>();
   const root = readXml(decodeDescription(file, notes), GDTF_LIMITS, (element, within) => {
-    counted.set(element.name, (counted.get(element.name) ?? 0) + 1);
+    if (isCounted(element.name)) counted.set(element.name, (counted.get(element.name) ?? 0) + 1);
     return reader.ended(element, within);
   });
   if (!root.ok) return root;

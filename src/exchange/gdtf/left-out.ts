@@ -18,8 +18,11 @@ const ELEMENTS: Readonly<Record<string, LeftOut['what']>> = {
   WiringObject: 'wiring',
 };
 
+/** Whether elements of this name are counted wherever they stand. */
+export const isCounted = (name: string): boolean => Object.hasOwn(ELEMENTS, name);
+
 export interface Counted {
-  /** Elements of the description by name. */
+  /** Elements that are counted, by name. */
   readonly counted: ReadonlyMap<string, number>;
   readonly otherFiles: number;
 }

@@ -30,7 +30,7 @@ export interface Reading {
   readonly own: OwnNotes | undefined;
   /** Has been told of every element that ended. */
   readonly reader: ModeReader;
-  /** Elements by name, in the whole description. */
+  /** Elements that are counted, by name, in the whole description. */
   readonly counted: ReadonlyMap<string, number>;
   /** Files of the archive beside the description. */
   readonly otherFiles: number;
