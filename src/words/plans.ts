@@ -22,6 +22,8 @@ export const PLAN_NAMES: Readonly<Record<PlanName, string>> = {
   swap: 'Swap addresses',
   place: 'Give the next free addresses',
   'clear-clash': 'Clear a clash',
+  allocate: 'Find room for units',
+  repair: 'Clear every clash',
   'renumber-channels': 'Renumber channels',
   'renumber-units': 'Renumber units',
   import: 'Bring in a list',

@@ -80,6 +80,8 @@ export const planSchema = z.strictObject({
     'swap',
     'place',
     'clear-clash',
+    'allocate',
+    'repair',
     'renumber-channels',
     'renumber-units',
     'import',

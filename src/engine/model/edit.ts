@@ -53,6 +53,8 @@ export type PlanName =
   | 'swap'
   | 'place'
   | 'clear-clash'
+  | 'allocate'
+  | 'repair'
   | 'renumber-channels'
   | 'renumber-units'
   | 'import'

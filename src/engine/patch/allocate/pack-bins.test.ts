@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { seededRng } from '#base/rng.ts';
+import { fewestBins } from '#tests/support/exact-packing.ts';
+import { bestFitDecreasing } from './best-fit.ts';
+import { countOpened, type PackJob } from './bin.ts';
+import { boundsBeside, lowerBounds } from './lower-bounds.ts';
+import { packBins } from './pack-bins.ts';
+
+/** A few widths of a few kinds, so that some are hard: small ones, halves and thirds, or pieces of whole bins. */
+function randomWidths(seed: number): number[] {
+  const rng = seededRng(seed);
+  const kind = rng.int(3);
+  const count = 4 + rng.int(9);
+  if (kind === 0) return Array.from({ length: count }, () => 1 + rng.int(512));
+  if (kind === 1) return Array.from({ length: count }, () => 129 + rng.int(150));
+  return Array.from({ length: 3 + rng.int(2) }, () => {
+    const first = 100 + rng.int(200);
+    const second = 60 + rng.int(100);
+    return [first, second, 512 - first - second];
+  }).flat();
+}
+
+const widthsIn = (bins: readonly { readonly widths: readonly number[] }[]) =>
+  bins.flatMap(({ widths }) => widths).sort((a, b) => a - b);
+
+describe('packing', () => {
+  it('[PL22] its bounds hold, and it finds the fewest bins of small cases, as an exact search knows them', () => {
+    let met = 0;
+    for (let seed = 1; seed <= 400; seed++) {
+      const widths = randomWidths(seed);
+      const fewest = fewestBins(widths, 512);
+      if (fewest === undefined) throw new Error(`seed ${seed}: the exact search gave up`);
+      const { l1, l2 } = lowerBounds(widths, 512);
+      expect(l1, `seed ${seed}`).toBeLessThanOrEqual(l2);
+      expect(l2, `seed ${seed}`).toBeLessThanOrEqual(fewest);
+      const packing = packBins({ widths, rooms: [], capacity: 512 }, 300_000);
+      expect(packing.opened, `seed ${seed}: ${widths}`).toBe(fewest);
+      met += Number(l2 === fewest);
+    }
+    // The bound is no idle one, and does not always say it all.
+    expect(met).toBeGreaterThan(200);
+    expect(met).toBeLessThan(400);
+  });
+
+  it('[PL22] packs every width once, over no bin’s end, and never worse than best fit, whatever the steps', () => {
+    for (let seed = 1; seed <= 300; seed++) {
+      const rng = seededRng(seed + 7000);
+      const capacity = 16 + rng.int(500);
+      const widths = Array.from({ length: rng.int(80) }, () => 1 + rng.int(capacity));
+      const rooms = Array.from({ length: rng.int(12) }, () => 1 + rng.int(capacity));
+      const job: PackJob = { widths, rooms, capacity };
+      const packing = packBins(job, rng.pick([0, 1000, 200_000]));
+      expect(widthsIn(packing.bins)).toEqual([...widths].sort((a, b) => a - b));
+      expect(packing.bins.slice(0, rooms.length).map((bin) => bin.capacity)).toEqual(rooms);
+      for (const bin of packing.bins) {
+        expect(bin.left).toBe(bin.capacity - bin.widths.reduce((total, width) => total + width, 0));
+        expect(bin.left).toBeGreaterThanOrEqual(0);
+      }
+      expect(packing.opened).toBeLessThanOrEqual(countOpened(bestFitDecreasing(job)));
+      expect(packing.opened).toBeGreaterThanOrEqual(boundsBeside(widths, rooms, capacity).l2);
+    }
+  });
+
+  it('[PL22] cuts whole bins to pieces and finds them again, where best fit needs more', () => {
+    let better = 0;
+    for (let seed = 1; seed <= 40; seed++) {
+      const rng = seededRng(seed + 100);
+      const widths = Array.from({ length: 8 }, () => {
+        const first = 30 + rng.int(300);
+        const second = 30 + rng.int(100);
+        return [first, second, 512 - first - second];
+      }).flat();
+      const packing = packBins({ widths, rooms: [], capacity: 512 }, 5_000_000);
+      expect(packing.opened, `seed ${seed}`).toBe(8);
+      better += Number(packing.bestFit > 8);
+    }
+    expect(better).toBeGreaterThan(10);
+  });
+});
