@@ -58,7 +58,7 @@ describe('plans in words', () => {
       Object.keys(REFUSALS).length,
     );
     expect(planRefusalSentence(REFUSALS['no-room'], rig)).toBe(
-      'There is no room of 27 slots left for LX-1 · 4. Start from a lower address.',
+      'There is no room of 27 slots left for LX-1 · 4 where you asked. Start from a lower address, or allow more universes.',
     );
   });
 

@@ -54,7 +54,7 @@ export function planRefusalSentence(refusal: PlanRefusal, rig: Rig): string {
     case 'too-wide':
       return `${named(refusal.fixture)} takes ${refusal.slots} slots, more than a universe has. Check its mode.`;
     case 'no-room':
-      return `There is no room of ${refusal.slots} slots left for ${named(refusal.fixture)}. Start from a lower address.`;
+      return `There is no room of ${refusal.slots} slots left for ${named(refusal.fixture)} where you asked. Start from a lower address, or allow more universes.`;
     case 'crosses-end':
       return `${named(refusal.fixture)} would run ${refusal.over} past slot 512 there. Choose a lower slot or another universe.`;
     case 'out-of-range':

@@ -133,6 +133,7 @@ export const PREVIEW_WORDS = {
   cell: 'Cell',
   from: 'From',
   to: 'To',
+  cost: 'Cost',
   more: (n: number) => `and ${n} more`,
 } as const;
 

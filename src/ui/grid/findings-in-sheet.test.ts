@@ -73,7 +73,7 @@ it('says of a finding whose rows the filter hides that it leads nowhere', () => 
 it('shows what clears a row: a plan for a clash, the types for an unknown mode, nothing for the rest', () => {
   const sheet = sheetOf(ROWS);
   expect(showClearing(sheet, fixtureId('f0'))).toBe(true);
-  expect(sheet.state().preview?.name).toBe('clear-clash');
+  expect(sheet.state().preview?.plan.name).toBe('clear-clash');
   expect(showClearing(sheet, fixtureId('f2'))).toBe(true);
   expect(sheet.state().panel).toBe('types');
   expect(showClearing(sheet, fixtureId('f3'))).toBe(false);
@@ -88,7 +88,7 @@ it('shows a series before it is filled, and says why there is none', () => {
   expect(sheet.state().notice).toEqual({ kind: 'no-plan', refusal: { code: 'changes-nothing' } });
   sheet.select({ cursor: { row: fixtureId('f0'), column: 'address' }, corner: { ...corner, column: 'address' } });
   showSeries(sheet);
-  expect(sheet.state().preview?.edits).toContainEqual({
+  expect(sheet.state().preview?.plan.edits).toContainEqual({
     kind: 'set-cell',
     fixture: 'f1',
     field: 'address',

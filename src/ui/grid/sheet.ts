@@ -1,5 +1,6 @@
 import type { MakeId } from '#base/random-id.ts';
 import type { Plan, PlanName } from '#engine/model/edit.ts';
+import type { FixtureId } from '#engine/model/ids.ts';
 import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
 import { createListeners } from '../live/listeners.ts';
 import type { ApplyRefusal, RigStore } from '../live/rig-store.ts';
@@ -33,6 +34,15 @@ export type Notice =
   | { readonly kind: 'not-found' | 'row-gone'; readonly text: string }
   | { readonly kind: 'done'; readonly plan: PlanName };
 
+/** A plan that is looked at before it is applied. */
+export interface Previewed {
+  readonly plan: Plan;
+  /** What the plan says of itself beside what it changes: one sentence each. */
+  readonly says: readonly string[];
+  /** What moving each unit costs, where the plan counts that. */
+  readonly costs: ReadonlyMap<FixtureId, number> | undefined;
+}
+
 /** What can be open beside the sheet. */
 export type PanelName =
   | 'findings'
@@ -59,7 +69,7 @@ export interface SheetState {
   readonly selection: Selection | undefined;
   readonly editing: Editing | undefined;
   /** A plan that is being looked at before it is applied. */
-  readonly preview: Plan | undefined;
+  readonly preview: Previewed | undefined;
   readonly notice: Notice | undefined;
   readonly panel: PanelName | undefined;
 }

@@ -1,4 +1,4 @@
-import type { Result } from '#base/result.ts';
+import { ok, type Result } from '#base/result.ts';
 import { getRow } from '#base/table.ts';
 import type { Plan } from '#engine/model/edit.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
@@ -7,14 +7,19 @@ import { seriesPlan } from '#engine/patch/fill-plans.ts';
 import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
 import { panelFor } from './panel-for.ts';
 import { isWritable } from './plans/write-cells.ts';
-import type { Sheet } from './sheet.ts';
+import type { Previewed, Sheet } from './sheet.ts';
 import { selectedBlock } from './sheet-actions.ts';
 
 /** Shows a plan before it is applied, or says why there is none. */
 export function showPlan(sheet: Sheet, plan: Result<Plan, PlanRefusal>): void {
+  showTold(sheet, plan.ok ? ok({ plan: plan.value, says: [], costs: undefined }) : plan);
+}
+
+/** The same for a plan that has something to say of itself. */
+export function showTold(sheet: Sheet, told: Result<Previewed, PlanRefusal>): void {
   if (!sheet.store.canEdit()) sheet.set({ notice: { kind: 'refused', refusal: { code: 'read-only' } } });
-  else if (plan.ok) sheet.set({ preview: plan.value, notice: undefined });
-  else sheet.set({ notice: { kind: 'no-plan', refusal: plan.error } });
+  else if (told.ok) sheet.set({ preview: told.value, notice: undefined });
+  else sheet.set({ notice: { kind: 'no-plan', refusal: told.error } });
 }
 
 /** Shows the series that goes on from the first selected row. */

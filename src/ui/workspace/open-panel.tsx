@@ -9,7 +9,7 @@ import { FirmwarePanel } from './panels/firmware-panel.tsx';
 import { HazardsPanel } from './panels/hazards-panel.tsx';
 import { KeysDialog } from './panels/keys-dialog.tsx';
 import { NotesPanel } from './panels/notes-panel.tsx';
-import { PlansPanel } from './panels/plans-panel.tsx';
+import { PlansPanel } from './panels/plans/plans-panel.tsx';
 import { PositionsPanel } from './panels/positions-panel.tsx';
 import { SlotsPanel } from './panels/slots-panel.tsx';
 import { TypesPanel } from './panels/types/types-panel.tsx';

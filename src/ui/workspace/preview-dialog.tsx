@@ -1,12 +1,11 @@
 import { useEffect, useMemo, useRef, useSyncExternalStore } from 'react';
 import { getRow } from '#base/table.ts';
-import type { Plan } from '#engine/model/edit.ts';
 import type { Finding } from '#engine/model/finding.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { type CellChange, type PlanPreview, previewPlan } from '#engine/patch/preview-plan.ts';
 import { findingSentence, unitName } from '#words/findings.ts';
 import { cellTitle, PREVIEW_WORDS, SHEET_WORDS, valueWords } from '#words/sheet.ts';
-import type { Sheet } from '../grid/sheet.ts';
+import type { Previewed, Sheet } from '../grid/sheet.ts';
 import { carryOut } from '../grid/sheet-actions.ts';
 import { useSheet } from '../grid/use-sheet.ts';
 import { Button } from '../kit/button.tsx';
@@ -19,12 +18,13 @@ const MOST = 50;
 
 /** A plan before it is applied: what moves from where to where, and which findings it clears or raises. */
 export function PreviewDialog({ sheet }: { readonly sheet: Sheet }) {
-  const plan = useSheet(sheet, (state) => state.preview);
-  return plan === undefined ? null : <LookAt sheet={sheet} plan={plan} />;
+  const previewed = useSheet(sheet, (state) => state.preview);
+  return previewed === undefined ? null : <LookAt sheet={sheet} previewed={previewed} />;
 }
 
-function LookAt({ sheet, plan }: { readonly sheet: Sheet; readonly plan: Plan }) {
+function LookAt({ sheet, previewed }: { readonly sheet: Sheet; readonly previewed: Previewed }) {
   const { store } = sheet;
+  const { plan, says, costs } = previewed;
   const rig = useSyncExternalStore(store.subscribe, store.rig);
   const preview = useMemo(() => previewPlan(rig, plan), [rig, plan]);
   const leave = () => sheet.set({ preview: undefined });
@@ -45,12 +45,20 @@ function LookAt({ sheet, plan }: { readonly sheet: Sheet; readonly plan: Plan })
   );
   return (
     <Dialog title={PREVIEW_WORDS.title(plan.name)} onClose={leave} answers={answers}>
-      {nothing ? <p>{PREVIEW_WORDS.nothing}</p> : <WhatChanges before={rig} preview={preview} />}
+      {says.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      {nothing ? <p>{PREVIEW_WORDS.nothing}</p> : <WhatChanges before={rig} preview={preview} costs={costs} />}
     </Dialog>
   );
 }
 
-function WhatChanges({ before, preview }: { readonly before: Rig; readonly preview: PlanPreview }) {
+interface WhatChangesProps extends Pick<Previewed, 'costs'> {
+  readonly before: Rig;
+  readonly preview: PlanPreview;
+}
+
+function WhatChanges({ before, preview, costs }: WhatChangesProps) {
   const { changes, fixturesAdded, fixturesRemoved, findingsAdded, findingsRemoved } = preview;
   const changed = changes.filter(({ field }) => field !== 'order');
   const same = findingsAdded.length + findingsRemoved.length === 0;
@@ -58,7 +66,7 @@ function WhatChanges({ before, preview }: { readonly before: Rig; readonly previ
     <>
       {fixturesAdded.length === 0 ? null : <p>{PREVIEW_WORDS.added(fixturesAdded.length)}</p>}
       {fixturesRemoved.length === 0 ? null : <p>{PREVIEW_WORDS.removed(fixturesRemoved.length)}</p>}
-      {changed.length === 0 ? null : <Changes rig={before} changes={changed} />}
+      {changed.length === 0 ? null : <Changes rig={before} changes={changed} costs={costs} />}
       {same ? <p className="text-soft">{PREVIEW_WORDS.same}</p> : null}
       <Findings title={PREVIEW_WORDS.cleared(findingsRemoved.length)} findings={findingsRemoved} rig={before} />
       <Findings title={PREVIEW_WORDS.raised(findingsAdded.length)} findings={findingsAdded} rig={preview.rig} />
@@ -66,7 +74,12 @@ function WhatChanges({ before, preview }: { readonly before: Rig; readonly previ
   );
 }
 
-function Changes({ rig, changes }: { readonly rig: Rig; readonly changes: readonly CellChange[] }) {
+interface ChangesProps extends Pick<Previewed, 'costs'> {
+  readonly rig: Rig;
+  readonly changes: readonly CellChange[];
+}
+
+function Changes({ rig, changes, costs }: ChangesProps) {
   const shown = changes.slice(0, MOST);
   return (
     <>
@@ -80,6 +93,15 @@ function Changes({ rig, changes }: { readonly rig: Rig; readonly changes: readon
           { key: 'cell', heading: PREVIEW_WORDS.cell, cell: ({ field }) => cellTitle(field) },
           { key: 'from', heading: PREVIEW_WORDS.from, cell: ({ field, from }) => valueWords(field, from) },
           { key: 'to', heading: PREVIEW_WORDS.to, cell: ({ field, to }) => <b>{valueWords(field, to)}</b> },
+          ...(costs === undefined
+            ? []
+            : [
+                {
+                  key: 'cost',
+                  heading: PREVIEW_WORDS.cost,
+                  cell: ({ fixture }: CellChange) => costs.get(fixture) ?? '',
+                },
+              ]),
         ]}
         rows={shown}
       />

@@ -28,7 +28,7 @@ export interface AllocateOptions {
   readonly steps: number;
 }
 
-export const ALLOCATE_DEFAULTS: AllocateOptions = {
+const ALLOCATE_DEFAULTS: AllocateOptions = {
   breaks: 'in-one-universe',
   together: 'as-fits',
   grid: 1,

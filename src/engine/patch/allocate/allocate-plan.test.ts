@@ -63,7 +63,7 @@ describe('allocate', () => {
   it('[PL20] says which group no universe holds whole', () => {
     const rig = rigOf('- Spot/100 x7 @Bridge.1\n- Dim/1 x3 @Boom.1');
     const made = allocatePlan(rig, idsOf(rig), { together: 'by-position' });
-    expect(made).toMatchObject({ value: { opened: 2, split: ['bridge'] } });
+    expect(made).toMatchObject({ value: { opened: 2, split: ['Bridge'] } });
   });
 
   it('[PL20] keeps the order they were chosen in', () => {
@@ -100,7 +100,7 @@ describe('allocate', () => {
   it('[PL20] lets groups go where there are too few universes for whole ones', () => {
     const rig = rigOf('1:200 House/113\n- Spot/150 x2 @Bridge.1');
     const made = allocatePlan(rig, ids('f2 f3'), { together: 'by-position', allowed: [range(1)] });
-    expect(made).toMatchObject({ value: { universes: [1], opened: 0, split: ['bridge'] } });
+    expect(made).toMatchObject({ value: { universes: [1], opened: 0, split: ['Bridge'] } });
   });
 
   it('[PL20] keeps the breaks of a unit end to end, or lets each lie where it fits', () => {

@@ -25,7 +25,7 @@ export interface Allocation {
   readonly bounds: LowerBounds;
   /** How many best-fit-decreasing would open; not asked of an order that is kept. */
   readonly bestFit: number | null;
-  /** Positions or types, folded, that are not in one run. */
+  /** Positions or types, as written, that do not lie in one run. */
   readonly split: readonly string[];
 }
 

@@ -21,7 +21,7 @@ export const loose = (block: Block, grid: number): Bundle => ({ blocks: [block],
 
 export interface Bundled {
   readonly bundles: readonly Bundle[];
-  /** Names of groups that no universe holds whole. */
+  /** Groups that no universe holds whole, as written. */
   readonly split: readonly string[];
   /** For the lower bound: groups that one universe holds, and the single blocks of the others. */
   readonly least: readonly number[];
@@ -43,11 +43,17 @@ export function bundle(blocks: readonly Block[], cells: Cells, options: Allocate
   for (const group of groups.values()) {
     const parts = partsOf(group, cells, steps).map((part) => withSpare(part, cells, options));
     bundles.push(...parts);
-    if (parts.length > 1) split.push(group[0]?.group ?? '');
+    if (parts.length > 1) split.push(nameOf(group, options));
     if (parts.length === 1) least.push(parts[0]?.cells ?? 0);
     else for (const block of group) least.push(cellsOf(block.slots, cells.grid));
   }
   return { bundles, split, least };
+}
+
+/** A group as its first unit writes it. */
+export function nameOf([block]: readonly Block[], { together }: AllocateOptions): string {
+  const { position = '', type = '' } = block?.party.lead ?? {};
+  return (together === 'by-position' ? position : type).trim();
 }
 
 /** A group in its order where that takes no more universes than any other order would, as it was found to pack otherwise. */

@@ -1,7 +1,7 @@
 import { SLOTS, type Universe } from '../../model/address.ts';
 import type { AllocateOptions } from './allocate-options.ts';
 import type { Block } from './block.ts';
-import { type Bundle, type Bundled, bundle, type Cells, cellsOf, deal, loose } from './bundle.ts';
+import { type Bundle, type Bundled, bundle, type Cells, cellsOf, deal, loose, nameOf } from './bundle.ts';
 import type { Ground, Stretch } from './ground.ts';
 import type { Laid } from './laid.ts';
 import { boundsBeside, type LowerBounds } from './lower-bounds.ts';
@@ -29,9 +29,17 @@ export function layPacked(blocks: readonly Block[], ground: Ground, options: All
   const packed = pack({ wide, bundled, cells }, ground, options);
   if ('laid' in packed || bundled.bundles.every(({ blocks: { length } }) => length === 1)) return packed;
   // There are too few universes for whole groups: kept together no longer, the units may still have room.
-  const groups = [...new Set(bundled.bundles.flatMap(({ blocks: [one] }) => one?.group || []))];
   const single = pack({ wide, bundled: unbundled(bundled, grid), cells }, ground, options);
-  return 'laid' in single ? { ...single, split: groups } : single;
+  return 'laid' in single ? { ...single, split: groupNames(bundled, options) } : single;
+}
+
+function groupNames({ bundles }: Bundled, options: AllocateOptions): readonly string[] {
+  const names = new Map<string, string>();
+  for (const { blocks } of bundles) {
+    const group = blocks[0]?.group ?? '';
+    if (group !== '' && !names.has(group)) names.set(group, nameOf(blocks, options));
+  }
+  return [...names.values()];
 }
 
 function unbundled({ bundles }: Bundled, grid: number): Bundled {

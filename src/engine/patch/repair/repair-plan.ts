@@ -15,7 +15,7 @@ import { badCost, REPAIR_DEFAULTS, type RepairOptions } from './repair-options.t
 import { type Standing, standingsOf } from './standing.ts';
 
 /** Units that act as one, or one alone, and which of their breaks (1-based) go where. */
-export interface RepairMove {
+interface RepairMove {
   readonly fixtures: readonly FixtureId[];
   readonly breaks: readonly MovedBreak[];
   /** Of all its units together. */
@@ -66,9 +66,9 @@ function thoseThatGo(standings: readonly Standing[], steps: number) {
 /** Whether a span meets any of `spans`. */
 function hitTest(spans: readonly Span[]): (span: Span) => boolean {
   const sorted = [...spans].sort((a, b) => a.first - b.first);
-  let reached = 0;
   // How far everything reaches that starts no later than each.
-  const reach = sorted.map(({ last }) => (reached = Math.max(reached, last)));
+  const reach: number[] = [];
+  for (const { last } of sorted) reach.push(Math.max(reach[reach.length - 1] ?? 0, last));
   return ({ first, last }) => {
     let low = 0;
     let high = sorted.length;

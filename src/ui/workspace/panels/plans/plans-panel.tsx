@@ -6,13 +6,16 @@ import { placePlan } from '#engine/patch/place-plan.ts';
 import { renumberChannels, renumberUnits } from '#engine/patch/renumber-plans.ts';
 import { swapPlan } from '#engine/patch/swap-plan.ts';
 import { PLANS_WORDS } from '#words/sheet.ts';
-import type { Sheet } from '../../grid/sheet.ts';
-import { duplicateSelected, fillSelectedDown, removeSelected, selectedBlock } from '../../grid/sheet-actions.ts';
-import { showPlan, showSeries } from '../../grid/show-plan.ts';
-import { useSheet } from '../../grid/use-sheet.ts';
-import { Button } from '../../kit/button.tsx';
-import { TextField } from '../../kit/text-field.tsx';
-import { Panel } from '../panel.tsx';
+import type { Sheet } from '../../../grid/sheet.ts';
+import { duplicateSelected, fillSelectedDown, removeSelected, selectedBlock } from '../../../grid/sheet-actions.ts';
+import { showPlan, showSeries } from '../../../grid/show-plan.ts';
+import { useSheet } from '../../../grid/use-sheet.ts';
+import { Button } from '../../../kit/button.tsx';
+import { TextField } from '../../../kit/text-field.tsx';
+import { Panel } from '../../panel.tsx';
+import { AllocateSection } from './allocate-section.tsx';
+import { RepairSection } from './repair-section.tsx';
+import { SpareSection } from './spare-section.tsx';
 
 export interface PlansPanelProps {
   readonly sheet: Sheet;
@@ -95,6 +98,9 @@ export function PlansPanel({ sheet, onClose }: PlansPanelProps) {
           </Button>
         </div>
       </section>
+      <AllocateSection sheet={sheet} rows={rows} />
+      <SpareSection sheet={sheet} row={one} />
+      <RepairSection sheet={sheet} rows={rows} />
     </Panel>
   );
 }

@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { seededRng } from '#base/rng.ts';
+import { rowsOf, tableOf } from '#base/table.ts';
+import { applyEdits } from '#engine/model/apply-edits.ts';
+import { modeOf } from '#engine/model/find-mode.ts';
+import type { Rig } from '#engine/model/rig.ts';
+import { allocatePlan } from '#engine/patch/allocate/allocate-plan.ts';
+import { repairPlan } from '#engine/patch/repair/repair-plan.ts';
+import { documentOf } from '#tests/bench/frame/rig-document.ts';
+import { listRig } from '#tests/support/random-plan.ts';
+import { randomRig } from '#tests/support/random-rig.ts';
+import { applyPlan } from '../edit/apply-plan.ts';
+import { readRig } from '../read/rig-reader.ts';
+import { createHistory } from './history.ts';
+
+/** Without the modes that no document holds: units set to them are then of unknown mode. */
+const storable = (rig: Rig): Rig => ({
+  ...rig,
+  modes: tableOf([...rowsOf(rig.modes)].filter(({ footprints }) => footprints.every((slots) => slots <= 512))),
+});
+
+describe('undo of plans that move many', () => {
+  it('[DO30] takes an allocation or a repair back, and the rig is exactly what it was', () => {
+    const done = { allocate: 0, repair: 0 };
+    for (let seed = 1; seed <= 120; seed++) {
+      const rng = seededRng(seed);
+      const doc = documentOf(storable(randomRig(seed, { fixtures: 30, universes: 3 })));
+      const history = createHistory(doc, 'me');
+      const before = readRig(doc);
+      const some = [...rowsOf(before.fixtures)]
+        .filter((row) => modeOf(before, row) && rng.int(2) === 0)
+        .map(({ id }) => id);
+      const together = rng.pick(['as-fits', 'by-position', 'in-order'] as const);
+      const made =
+        seed % 2 === 0
+          ? repairPlan(before)
+          : allocatePlan(before, some, { together, breaks: 'anywhere', steps: 10_000 });
+      if (!made.ok) continue;
+      const { plan } = made.value;
+      expect(applyPlan(doc, plan, 'me')).toEqual({ ok: true, value: undefined });
+      expect(listRig(readRig(doc)), `seed ${seed}`).toEqual(listRig(applyEdits(before, plan.edits)));
+      expect(history.undo()).toBe(plan.name);
+      expect(listRig(readRig(doc)), `seed ${seed}`).toEqual(listRig(before));
+      done[seed % 2 === 0 ? 'repair' : 'allocate'] += 1;
+    }
+    expect(done.repair).toBeGreaterThan(40);
+    expect(done.allocate).toBeGreaterThan(20);
+  });
+});
