@@ -3,7 +3,7 @@ import { bestFitDecreasing } from './best-fit.ts';
 import { type Bin, type Budget, countOpened, type PackJob, put } from './bin.ts';
 import { fillExactly } from './fill-exactly.ts';
 import { fillOneByOne } from './fill-one-by-one.ts';
-import { FullestSum } from './fullest-sum.ts';
+import { FullestPick, NOWHERE } from './fullest-pick.ts';
 import { boundsBeside, type LowerBounds } from './lower-bounds.ts';
 
 export interface Packing {
@@ -64,13 +64,12 @@ function fewest(job: PackJob, bound: number, opened: number, budget: Budget): Bi
  */
 function improve(bins: Bin[], bound: number, capacity: number, budget: Budget): void {
   const rng = seededRng(1);
-  const sums = new FullestSum(capacity);
+  const picks = new FullestPick(capacity);
   while (budget.steps > 0 && countOpened(bins) > bound) {
     const emptiest = emptiestOpened(bins);
     if (emptiest === undefined) return;
     while (budget.steps > 0 && emptiest.widths.length > 0) {
-      budget.steps -= capacity;
-      dealAnew(emptiest, someOthers(bins, emptiest, rng), { rng, sums, budget });
+      dealAnew(emptiest, someOthers(bins, emptiest, rng), { rng, picks, budget });
     }
   }
 }
@@ -96,32 +95,31 @@ function someOthers(bins: readonly Bin[], emptiest: Bin, rng: Rng): Bin[] {
 
 interface Tools {
   readonly rng: Rng;
-  readonly sums: FullestSum;
+  readonly picks: FullestPick;
   readonly budget: Budget;
 }
 
-function dealAnew(emptiest: Bin, others: readonly Bin[], { rng, sums, budget }: Tools): void {
-  const pool = shuffle([...emptiest.widths, ...others.flatMap(({ widths }) => widths)], rng);
-  let counts: number[] = pool.map(() => 1);
-  const dealt: number[][] = [];
-  for (const { capacity } of others) {
-    const picked = sums.pick(pool, counts, capacity, budget);
-    dealt.push(pool.filter((_, at) => picked[at] === 1));
-    counts = counts.map((count, at) => count - (picked[at] as number));
+function dealAnew(emptiest: Bin, others: readonly Bin[], { rng, picks, budget }: Tools): void {
+  const pool = [...emptiest.widths];
+  for (const { widths } of others) pool.push(...widths);
+  shuffle(pool, rng);
+  budget.steps -= DEAL_STEPS + pool.length * others.length * 16;
+  const owners = new Int16Array(pool.length).fill(NOWHERE);
+  let left = emptiest.capacity - emptiest.left;
+  for (const [at, bin] of others.entries()) {
+    left += bin.capacity - bin.left - picks.pick(pool, owners, bin.capacity, at);
   }
-  const over = pool.filter((_, at) => counts[at] === 1);
-  if (sum(over) > sum(emptiest.widths)) return;
-  for (const [at, bin] of others.entries()) refill(bin, dealt[at] ?? []);
-  refill(emptiest, over);
+  if (left > emptiest.capacity - emptiest.left) return;
+  for (const [at, bin] of [...others, emptiest].entries()) {
+    const owner = at < others.length ? at : NOWHERE;
+    bin.widths.length = 0;
+    bin.left = bin.capacity;
+    for (const [place, width] of pool.entries()) if (owners[place] === owner) put(bin, width);
+  }
 }
 
-const sum = (widths: readonly number[]) => widths.reduce((total, width) => total + width, 0);
-
-function refill(bin: Bin, widths: readonly number[]): void {
-  bin.widths.length = 0;
-  bin.left = bin.capacity;
-  for (const width of widths) put(bin, width);
-}
+/** What dealing costs beside the sums, in steps. */
+const DEAL_STEPS = 1000;
 
 function shuffle(widths: number[], rng: Rng): number[] {
   for (let at = widths.length - 1; at > 0; at--) {

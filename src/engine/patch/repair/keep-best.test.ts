@@ -33,7 +33,7 @@ function bestByTrying(candidates: readonly Candidate[]): number {
 
 describe('keeping the best', () => {
   it('[PL24] keeps a set that is apart, and none is heavier, with several spans as well', () => {
-    for (let seed = 1; seed <= 1500; seed++) {
+    for (let seed = 1; seed <= 600; seed++) {
       const rng = seededRng(seed);
       const candidates = randomCandidates(rng, 1 + rng.int(14), 10 + rng.int(60));
       const { kept, isProven } = keepBest(candidates, 1_000_000);

@@ -45,7 +45,7 @@ export function repairPlan(
   const full = { ...REPAIR_DEFAULTS, ...options };
   const bad = badCost(full);
   if (bad !== undefined) return refuse({ code: 'bad-number', value: bad });
-  const standings = standingsOf(rig, full);
+  const standings = standingsOf(rig, full, index);
   const { going, isProven } = thoseThatGo(standings, full.steps);
   const moved = moveAway(going, index);
   return moved.ok ? repairOf(rig, moved.value, isProven) : moved;

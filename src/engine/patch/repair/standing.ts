@@ -1,8 +1,11 @@
-import { rowsOf } from '#base/table.ts';
+import { getRow } from '#base/table.ts';
 import { type Claim, claimsOf, footprintAt } from '../../address/claim.ts';
+import type { Seat } from '../../address/occupancy.ts';
+import type { OccupancyIndex } from '../../address/occupancy-index.ts';
 import { absolute, SLOTS } from '../../model/address.ts';
 import { ADDRESS_FIELDS } from '../../model/field.ts';
 import { modeOf } from '../../model/find-mode.ts';
+import type { FixtureId } from '../../model/ids.ts';
 import type { Rig } from '../../model/rig.ts';
 import { hasAny, type Party, partiesOf } from '../party.ts';
 import type { Span } from './keep-best.ts';
@@ -19,15 +22,26 @@ export interface Standing extends Party {
   readonly isBroken: boolean;
 }
 
-/** Every party of a rig that claims a slot, by its first slot, ties by id. */
-export function standingsOf(rig: Rig, options: RepairOptions): readonly Standing[] {
-  const standings: Standing[] = [];
-  for (const party of partiesOf(rowsOf(rig.fixtures))) {
-    const standing = standingOf(rig, party, options);
-    if (standing.claims.length > 0) standings.push(standing);
+/** The parties that claim a slot in a universe in which something is wrong, by their first slots, ties by id. */
+export function standingsOf(rig: Rig, options: RepairOptions, index: OccupancyIndex): readonly Standing[] {
+  const ids = new Set<FixtureId>();
+  for (const universe of index.universes()) {
+    const { seats } = index.of(universe);
+    if (isTroubled(seats)) for (const { fixture } of seats) ids.add(fixture);
   }
+  const fixtures = [...ids].map((id) => getRow(rig.fixtures, id)).filter((fixture) => fixture !== undefined);
+  const standings = partiesOf(fixtures).map((party) => standingOf(rig, party, options));
   const firstOf = ({ spans: [span] }: Standing) => span?.first ?? 0;
   return standings.sort((a, b) => firstOf(a) - firstOf(b) || (a.lead.id < b.lead.id ? -1 : 1));
+}
+
+function isTroubled(seats: readonly Seat[]): boolean {
+  let reached = 0;
+  for (const { first, last, over } of seats) {
+    if (over > 0 || first <= reached) return true;
+    reached = last;
+  }
+  return false;
 }
 
 function standingOf(rig: Rig, party: Party, options: RepairOptions): Standing {
@@ -36,7 +50,8 @@ function standingOf(rig: Rig, party: Party, options: RepairOptions): Standing {
   const isWide = ADDRESS_FIELDS.some((_, part) => footprintAt(mode, part) > SLOTS);
   const { spans, meet } = spansOf(claims);
   return {
-    ...party,
+    lead: party.lead,
+    fixtures: party.fixtures,
     claims,
     spans,
     cost: party.fixtures.reduce((total, fixture) => total + costOf(fixture, options), 0),
