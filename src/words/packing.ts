@@ -23,7 +23,12 @@ export const ALLOCATE_WORDS = {
     anywhere: 'each where it fits',
   } satisfies Record<AllocateOptions['breaks'], string>,
   grid: 'Start on',
-  gridChoice: (grid: number) => (grid === 1 ? 'any slot' : `every ${grid}th slot: 1, ${1 + grid}, ${1 + 2 * grid}, …`),
+  gridChoices: {
+    1: 'any slot',
+    10: 'every 10th slot: 1, 11, 21, …',
+    16: 'every 16th slot: 1, 17, 33, …',
+    32: 'every 32nd slot: 1, 33, 65, …',
+  },
   atEnd: 'Spare slots at the end of a universe',
   afterGroup: 'Spare slots after each group',
   allowed: 'Only in universes',

@@ -9,14 +9,14 @@ import { Button } from '../../../kit/button.tsx';
 import { Select } from '../../../kit/select.tsx';
 import { TextField } from '../../../kit/text-field.tsx';
 
-const { togetherChoices, breaksChoices, gridChoice } = ALLOCATE_WORDS;
+const { togetherChoices, breaksChoices, gridChoices } = ALLOCATE_WORDS;
 
 const choicesOf = <Value extends string>(words: Readonly<Record<Value, string>>) =>
   (Object.entries(words) as [Value, string][]).map(([value, label]) => ({ value, label }));
 
 const TOGETHER = choicesOf(togetherChoices);
 const BREAKS = choicesOf(breaksChoices);
-const GRIDS = ['1', '10', '16', '32'].map((value) => ({ value, label: gridChoice(Number(value)) }));
+const GRIDS = Object.entries(gridChoices).map(([value, label]) => ({ value, label }));
 
 export interface AllocateSectionProps {
   readonly sheet: Sheet;
