@@ -2,7 +2,8 @@ import { type Bin, type Budget, emptyBin, type PackJob, put } from './bin.ts';
 
 /**
  * Looks for a packing that opens no more than `most` bins, by filling bin after bin in every way that wastes no more than
- * may be wasted: the exact search for a few dozen widths. Undefined when there is none, or the budget ends before it is found.
+ * may be wasted: the exact search for a few dozen widths. Undefined when none was found: there may be
+ * one if the budget ended, or if there are more choices one within the other than it follows.
  */
 export function fillExactly({ widths, rooms, capacity }: PackJob, most: number, budget: Budget): Bin[] | undefined {
   const search = new Search(widths, budget);
@@ -18,6 +19,9 @@ export function fillExactly({ widths, rooms, capacity }: PackJob, most: number, 
 
 const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0);
 
+/** Choices within choices: more than this could be more than a call stack holds. */
+const DEEPEST = 1500;
+
 class Search {
   readonly found: number[][] = [];
   /** Widths that differ, the widest first, and how many of each are not packed. */
@@ -25,6 +29,7 @@ class Search {
   readonly #counts: number[];
   readonly #budget: Budget;
   #left: number;
+  #depth = 0;
 
   constructor(widths: readonly number[], budget: Budget) {
     const counts = new Map<number, number>();
@@ -55,7 +60,14 @@ class Search {
   /** Goes through what may lie beside it, from class `from` on: as many of the wide ones as fit first. */
   #choose(at: number, from: number, left: number, waste: number, next: (wasted: number) => boolean): boolean {
     this.#budget.steps -= 20;
-    if (this.#budget.steps <= 0) return false;
+    if (this.#budget.steps <= 0 || this.#depth >= DEEPEST) return false;
+    this.#depth += 1;
+    const found = this.#chooseFrom(at, from, left, waste, next);
+    this.#depth -= 1;
+    return found;
+  }
+
+  #chooseFrom(at: number, from: number, left: number, waste: number, next: (wasted: number) => boolean): boolean {
     let place = from;
     while (place < this.#widths.length && !this.#fits(place, left)) place += 1;
     if (place === this.#widths.length) return left <= waste && next(waste - left);

@@ -61,6 +61,49 @@ describe('packing', () => {
     }
   });
 
+  it('[PL22] uses rooms as well as an exact search does', () => {
+    for (let seed = 1; seed <= 150; seed++) {
+      const rng = seededRng(seed + 500);
+      const widths = Array.from({ length: 3 + rng.int(8) }, () => 60 + rng.int(300));
+      const rooms = Array.from({ length: 1 + rng.int(4) }, () => 60 + rng.int(450));
+      // A room of n is a universe of which somebody has the rest: those who have it are each in one of their own.
+      const job: PackJob = { widths, rooms, capacity: 512 };
+      expect(packBins(job, 400_000).opened, `seed ${seed}: ${widths} into ${rooms}`).toBe(fewestBeside(widths, rooms));
+    }
+  });
+
+  /** By trying every bin for every width. */
+  function fewestBeside(widths: readonly number[], rooms: readonly number[]): number {
+    const left = [...rooms];
+    let best = widths.length;
+    const place = (at: number): void => {
+      if (left.length - rooms.length >= best) return;
+      const width = widths[at];
+      if (width === undefined) {
+        best = left.length - rooms.length;
+        return;
+      }
+      for (const [bin, free] of [...left.entries()]) {
+        if (free < width) continue;
+        left[bin] = free - width;
+        place(at + 1);
+        left[bin] = free;
+      }
+      left.push(512 - width);
+      place(at + 1);
+      left.pop();
+    };
+    place(0);
+    return best;
+  }
+
+  it('[PL22] follows no choice deeper than a call stack holds', () => {
+    const widths = Array.from({ length: 190 }, (_, at) => 1 + at);
+    expect(packBins({ widths, rooms: [1, 2, 3], capacity: 512 }, 3_000_000).opened).toBeLessThanOrEqual(37);
+    const rooms = Array.from({ length: 8000 }, (_, at) => 1 + (at % 90));
+    expect(packBins({ widths: widths.slice(100), rooms, capacity: 512 }, 3_000_000).bins).toBeDefined();
+  });
+
   it('[PL22] cuts whole bins to pieces and finds them again, where best fit needs more', () => {
     let better = 0;
     for (let seed = 1; seed <= 40; seed++) {

@@ -31,7 +31,8 @@ export function packBins(job: PackJob, steps: number): Packing {
   if (bestFit > bounds.l2) {
     const filled = fillOneByOne(job, budget);
     if (filled !== undefined && countOpened(filled) < bestFit) bins = filled;
-    const exact = job.widths.length <= FEW ? fewest(job, bounds.l2, countOpened(bins), budget) : undefined;
+    const exact =
+      job.widths.length + job.rooms.length <= FEW ? fewest(job, bounds.l2, countOpened(bins), budget) : undefined;
     if (exact !== undefined) bins = exact;
     improve(bins, bounds.l2, job.capacity, budget);
   }
@@ -43,7 +44,7 @@ export function packBins(job: PackJob, steps: number): Packing {
   };
 }
 
-/** With more widths than this an exact search gets nowhere. */
+/** With more widths and rooms than this an exact search gets nowhere. */
 const FEW = 200;
 
 /** The packing into the fewest bins that an exact search finds with a third of the budget; undefined if none is better. */
@@ -65,11 +66,16 @@ function fewest(job: PackJob, bound: number, opened: number, budget: Budget): Bi
 function improve(bins: Bin[], bound: number, capacity: number, budget: Budget): void {
   const rng = seededRng(1);
   const picks = new FullestPick(capacity);
+  const least = bins.reduce(
+    (low, { widths }) => widths.reduce((lower, width) => Math.min(lower, width), low),
+    capacity,
+  );
+  const useful = bins.filter((bin) => bin.capacity >= least);
   while (budget.steps > 0 && countOpened(bins) > bound) {
     const emptiest = emptiestOpened(bins);
     if (emptiest === undefined) return;
     while (budget.steps > 0 && emptiest.widths.length > 0) {
-      dealAnew(emptiest, someOthers(bins, emptiest, rng), { rng, picks, budget });
+      dealAnew(emptiest, someOthers(useful, emptiest, rng), { rng, picks, budget });
     }
   }
 }
@@ -88,7 +94,7 @@ function someOthers(bins: readonly Bin[], emptiest: Bin, rng: Rng): Bin[] {
   const wanted = 1 + rng.int(5);
   for (let tries = 0; tries < 12 && others.size < wanted; tries++) {
     const bin = rng.pick(bins);
-    if (bin !== emptiest && bin.widths.length > 0) others.add(bin);
+    if (bin !== emptiest && (bin.isRoom || bin.widths.length > 0)) others.add(bin);
   }
   return [...others];
 }
