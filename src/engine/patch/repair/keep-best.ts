@@ -1,10 +1,5 @@
 import { heaviestApart, type Piece } from './heaviest-apart.ts';
-
-/** Slots counted through all universes, both ends counted in. */
-export interface Span {
-  readonly first: number;
-  readonly last: number;
-}
+import { type Span, TakenSpans } from './taken-spans.ts';
 
 /** What stays as a whole or not at all: apart from itself, its spans ascending. */
 export interface Candidate {
@@ -81,11 +76,11 @@ class Search {
 
   /** Looks for the best set that holds all of `inside`, and beside them only some of `open`, which are apart from those. */
   #look(open: readonly number[], inside: readonly number[]): void {
-    this.#budget.steps -= open.length;
+    this.#budget.steps -= open.length * 4;
     const chosen = [...inside, ...heaviestApart(open.map((at) => this.#pieceOf(at)))];
     if (this.#weightOf(chosen) <= this.#bestWeight) return;
     const torn = this.#torn(chosen);
-    this.#offer(chosen.filter((at) => !torn.has(at)));
+    this.#offer(torn.size === 0 ? chosen : this.#filledUp(chosen, torn, open));
     if (torn.size === 0 || this.#budget.steps <= 0) return;
     const split = [...torn].reduce((one, at) => (this.#weightAt(at) > this.#weightAt(one) ? at : one));
     const others = open.filter((at) => at !== split);
@@ -103,6 +98,17 @@ class Search {
     this.#bestWeight = weight;
   }
 
+  /** What is left of the chosen without the torn, and of the others as many as find a place, the dearest first. */
+  #filledUp(chosen: readonly number[], torn: ReadonlySet<number>, open: readonly number[]): readonly number[] {
+    const set = chosen.filter((at) => !torn.has(at));
+    const taken = new TakenSpans(set.flatMap((at) => this.#spansOf(at)));
+    const inSet = new Set(set);
+    const rest = open.filter((at) => !inSet.has(at)).sort((a, b) => this.#weightAt(b) - this.#weightAt(a) || a - b);
+    this.#budget.steps -= rest.length * 4;
+    for (const at of rest) if (taken.add(this.#spansOf(at))) set.push(at);
+    return set;
+  }
+
   #pieceOf(at: number): Piece {
     const { spans, weight } = this.#candidates[at] as Candidate;
     const longest = spans.reduce((one, span) => (span.last - span.first > one.last - one.first ? span : one));
@@ -118,6 +124,7 @@ class Search {
       for (let next = place + 1; next < spans.length; next++) {
         const other = spans[next] as (typeof spans)[number];
         if (other.first > one.last) break;
+        this.#budget.steps -= 1;
         for (const { at } of [one, other]) if (this.#spansOf(at).length > 1) torn.add(at);
       }
     }

@@ -19,7 +19,7 @@ export const REPAIR_DEFAULTS: RepairOptions = {
   alreadySet: new Set(),
   setCost: 1,
   locked: new Set(),
-  steps: 5_000_000,
+  steps: 1_000_000,
 };
 
 /** What it costs to move one unit. */

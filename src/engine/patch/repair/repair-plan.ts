@@ -9,10 +9,11 @@ import type { FixtureId } from '../../model/ids.ts';
 import type { Rig } from '../../model/rig.ts';
 import { cellEdits, planOf } from '../chosen.ts';
 import type { PlanRefusal } from '../plan-refusal.ts';
-import { keepBest, type Span } from './keep-best.ts';
+import { keepBest } from './keep-best.ts';
 import { type Moved, type MovedBreak, moveAway } from './move-away.ts';
 import { badCost, REPAIR_DEFAULTS, type RepairOptions } from './repair-options.ts';
 import { type Standing, standingsOf } from './standing.ts';
+import type { Span } from './taken-spans.ts';
 
 /** Units that act as one, or one alone, and which of their breaks (1-based) go where. */
 interface RepairMove {

@@ -8,8 +8,8 @@ import { modeOf } from '../../model/find-mode.ts';
 import type { FixtureId } from '../../model/ids.ts';
 import type { Rig } from '../../model/rig.ts';
 import { hasAny, type Party, partiesOf } from '../party.ts';
-import type { Span } from './keep-best.ts';
 import { costOf, type RepairOptions } from './repair-options.ts';
+import type { Span } from './taken-spans.ts';
 
 /** A party where it stands: what it claims, and what moving all of it costs. */
 export interface Standing extends Party {
