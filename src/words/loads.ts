@@ -16,7 +16,7 @@ const POSITION_CAUTIONS: readonly string[] = [
 ];
 
 /** `all of a breaker’s rating`. */
-export const shareText = ({ share }: LoadRules): string =>
+const shareText = ({ share }: LoadRules): string =>
   share === null ? 'all of a breaker’s rating' : `${Math.round(share * 100)} % of a breaker’s rating`;
 
 /** What a sheet says of loads: by the rules that hold until a venue has rules of its own. */
@@ -49,11 +49,10 @@ export const LOADS_WORDS = {
   load: (amps: number, watts: number) => `${number(amps, 1)} A · ${number(watts, 0)} W`,
   leastLoad: (amps: number, watts: number) => `at least ${number(amps, 1)} A · ${number(watts, 0)} W`,
   nothingKnown: 'not known',
-  at: (rules: LoadRules) => `at ${rules.volts} V`,
   rating: (amps: number, rules: LoadRules) =>
     rules.share === null
       ? `at ${rules.volts} V, ${shareText(rules)}`
-      : `at ${rules.volts} V, ${shareText(rules)}: asks for a rating of ${number(amps, 1)} A`,
+      : `at ${rules.volts} V, ${shareText(rules)}: asks for a rating of at least ${number(amps, 1)} A`,
   units: (units: number) => counted(units, 'unit'),
   noBars: 'The bars compare the circuits with each other: nobody has entered what each may carry.',
   unknown: (units: number) => `${counted(units, 'unit')} whose power is not known, not in the figure:`,

@@ -9,7 +9,7 @@ import { GENERIC_TYPES } from '#engine/type/generic-types.ts';
 import { type Pin, pinMode } from '#engine/type/pin.ts';
 
 /** The copy of a library mode whose manual states this of the whole unit. */
-export function statedPin(physical: Partial<Physical>): Pin {
+function statedPin(physical: Partial<Physical>): Pin {
   const [type] = GENERIC_TYPES;
   const mode = type?.modes[0]?.name;
   if (type === undefined || mode === undefined) throw new Error('no generic type');
@@ -18,7 +18,7 @@ export function statedPin(physical: Partial<Physical>): Pin {
 }
 
 /** One unit of a rig of `statedRig`: where it hangs, what feeds it, what it is. */
-export interface StatedUnit {
+interface StatedUnit {
   readonly position?: string;
   readonly unit?: string;
   readonly circuit?: string;

@@ -30,7 +30,7 @@ export interface CircuitLoad {
 }
 
 /** What the manual of a type allows on one breaker, in its own words. */
-export interface BreakerLimit {
+interface BreakerLimit {
   readonly type: string;
   /** Units of that type on the circuit. */
   readonly units: number;

@@ -17,7 +17,7 @@ export interface PositionLoad {
   readonly unknown: readonly Fixture[];
 }
 
-export interface WeighedUnit {
+interface WeighedUnit {
   readonly fixture: Fixture;
   /** As its type states it; null where it does not. */
   readonly kilograms: number | null;

@@ -44,6 +44,7 @@ export type PanelName =
   | 'firmware'
   | 'hazards'
   | 'positions'
+  | 'loads'
   | 'universes'
   | 'notes'
   | 'keys';
