@@ -43,7 +43,7 @@ export const LOADS_WORDS = {
   voltsChoice: (volts: number) => `${volts} V`,
   share: 'Loads of three hours or more may take',
   shares: { all: 'all of a breaker’s rating', most: '80 % of a breaker’s rating' },
-  kept: 'Kept on this device for this rig. The circuit sheet as CSV is reckoned at 230 V, with all of the rating.',
+  kept: 'Kept on this device, for all rigs. The circuit sheet as CSV is reckoned at 230 V, with all of the rating.',
   circuits: 'Circuits',
   noCircuit: 'No circuit given',
   load: (amps: number, watts: number) => `${number(amps, 1)} A · ${number(watts, 0)} W`,
@@ -51,14 +51,15 @@ export const LOADS_WORDS = {
   nothingKnown: 'not known',
   rating: (amps: number, rules: LoadRules) =>
     rules.share === null
-      ? `at ${rules.volts} V, ${shareText(rules)}`
-      : `at ${rules.volts} V, ${shareText(rules)}: asks for a rating of at least ${number(amps, 1)} A`,
+      ? `at ${rules.volts} V, taking ${shareText(rules)}`
+      : `at ${rules.volts} V, taking ${shareText(rules)}: asks for a rating of at least ${number(amps, 1)} A`,
   units: (units: number) => counted(units, 'unit'),
   noBars: 'The bars compare the circuits with each other: nobody has entered what each may carry.',
   unknown: (units: number) => `${counted(units, 'unit')} whose power is not known, not in the figure:`,
   factorless: (units: number) =>
     `${counted(units, 'unit')} without a power factor, reckoned with 1: they may draw more.`,
-  unsuited: (units: number, volts: number) => `${counted(units, 'unit')} not made for ${volts} V, by their manuals:`,
+  unsuited: (units: number, volts: number) =>
+    `${counted(units, 'unit')} not made for ${volts} V, by their manuals, so that their figures do not hold:`,
   limit: (type: string, units: number, breaker: string, most: string) =>
     `${type}, ${units} here: on ${breaker === '' ? 'one breaker' : breaker} at most ${most}, says its manual.`,
   positions: 'Weight by position',

@@ -15,7 +15,7 @@ export function SwitchPicture({ starts, variant }: SwitchPictureProps) {
   if (starts.length === 0) return null;
   return (
     <section>
-      <h4 className="text-large font-semibold">{words.title}</h4>
+      <h3 className="text-name">{words.title}</h3>
       <ul>
         {starts.map((start) => (
           <li key={start} className="py-1">

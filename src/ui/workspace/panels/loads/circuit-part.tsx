@@ -22,9 +22,12 @@ export function CircuitPart({ load, rules, most, onGo }: CircuitPartProps) {
         <span className="flex-1 text-large font-semibold">{circuit === '' ? words.noCircuit : circuit}</span>
         <span className="text-large tabular-nums">{figure(load)}</span>
       </h4>
-      <div aria-hidden="true" className="h-2 border border-rule-strong bg-sheet">
-        <div className="h-full bg-ink" style={{ width: `${most === 0 ? 0 : (load.amps / most) * 100}%` }} />
-      </div>
+      {/* Without a frame: the end of a frame would look like a limit. */}
+      <div
+        aria-hidden="true"
+        className="h-2 bg-block-ink"
+        style={{ width: `${most === 0 ? 0 : (load.amps / most) * 100}%` }}
+      />
       <p className="text-soft">
         {words.units(units.length)} · {words.rating(load.rating, rules)}
       </p>
