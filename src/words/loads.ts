@@ -1,3 +1,4 @@
+import type { Fixture } from '#engine/model/fixture.ts';
 import type { LoadStanding } from '#engine/sheet/sheet.ts';
 import type { LoadRules } from '#engine/supply/load-rules.ts';
 import { FIRST_RULES } from '#engine/supply/load-rules.ts';
@@ -19,11 +20,21 @@ const POSITION_CAUTIONS: readonly string[] = [
 const shareText = ({ share }: LoadRules): string =>
   share === null ? 'all of a breaker’s rating' : `${Math.round(share * 100)} % of a breaker’s rating`;
 
+/** Names in one cell: spreadsheets cut what is longer than some 32,000 characters. */
+const MOST_NAMES = 200;
+
+function unitNames(fixtures: readonly Fixture[]): string {
+  const names = fixtures.slice(0, MOST_NAMES).map(unitName).join(', ');
+  return fixtures.length > MOST_NAMES ? `${names}, ${moreWord(fixtures.length - MOST_NAMES)}` : names;
+}
+
+const moreWord = (count: number) => `and ${count.toLocaleString('en-GB')} more`;
+
 /** What a sheet says of loads: by the rules that hold until a venue has rules of its own. */
 export const LOAD_STANDING: LoadStanding = {
   rules: FIRST_RULES,
   rule: shareText(FIRST_RULES),
-  unit: unitName,
+  units: unitNames,
   circuitCautions: [
     `Reckoned at ${FIRST_RULES.volts} V, loads taking ${shareText(FIRST_RULES)}. Where other rules hold, choose them under Loads beside the sheet.`,
     ...CIRCUIT_CAUTIONS,
@@ -67,7 +78,7 @@ export const LOADS_WORDS = {
   weight: (kilograms: number) => `${number(kilograms, 1)} kg`,
   leastWeight: (kilograms: number) => `at least ${number(kilograms, 1)} kg`,
   unweighed: (units: number) => `${counted(units, 'unit')} whose weight is not known, not in the figure:`,
-  more: (units: number) => `and ${units.toLocaleString('en-GB')} more`,
+  more: moreWord,
   none: 'No unit has been written down yet.',
   circuitCautions: CIRCUIT_CAUTIONS,
   positionCautions: POSITION_CAUTIONS,

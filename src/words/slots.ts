@@ -100,8 +100,9 @@ export const SLOT_CARD_WORDS = {
 /** How a unit's address switches stand. */
 export const SWITCH_WORDS = {
   title: 'Address switches',
-  list: (start: string) => `Address switches for ${start}`,
-  of: (start: string) => `For ${start}`,
+  list: (of: string) => `Address switches: ${of}`,
+  of: (start: string, part: number | null) => (part === null ? `For ${start}` : `For ${start}, break ${part}`),
+  several: 'Only for those breaks that have switches of their own.',
   one: 'Switch',
   on: 'ON',
   off: 'OFF',

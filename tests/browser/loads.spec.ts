@@ -64,7 +64,7 @@ test('how the switches of a unit stand for its address', async ({ page }) => {
   await find.press('Enter');
   await openPanel(page, 'Slots');
   // 181 = 128 + 32 + 16 + 4 + 1.
-  const list = page.getByRole('list', { name: 'Address switches for 3:181' });
+  const list = page.getByRole('list', { name: 'Address switches: For 3:181' });
   const stands = [1, 2, 3, 4, 5, 6, 7, 8, 9].map((n) => `Switch ${n}${[1, 3, 5, 6, 8].includes(n) ? 'ON' : 'OFF'}`);
   await expect(list.getByRole('listitem')).toHaveText(stands);
   await expect(page.getByText('On: 1, 3, 5, 6, 8')).toBeVisible();
@@ -74,7 +74,7 @@ test('how the switches of a unit stand for its address', async ({ page }) => {
   // A scroller's switches hold one less: 4:381 is 380 = 256 + 64 + 32 + 16 + 8 + 4.
   await find.fill('271');
   await find.press('Enter');
-  await expect(page.getByRole('list', { name: 'Address switches for 4:381' })).toBeVisible();
+  await expect(page.getByRole('list', { name: 'Address switches: For 4:381, break 2' })).toBeVisible();
   await expect(page.getByText('On: 3, 4, 5, 6, 7, 9')).toBeVisible();
   await page.emulateMedia({ colorScheme: 'dark' });
   expect(await violations(page)).toEqual([]);

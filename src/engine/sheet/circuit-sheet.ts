@@ -30,24 +30,24 @@ const COLUMNS = [
 
 /** One row per circuit, in natural order: what hangs on it, what that draws, and of what nobody knows it. [SU8] */
 export function circuitSheet(rig: Rig, standing: Standing): Sheet {
-  const { rules, rule, unit, circuitCautions } = standing.loads;
+  const { rules, rule, units, circuitCautions } = standing.loads;
   const circuits = circuitLoads(rig, rules);
   const rows = rowsFrom(circuits, (load): readonly SheetCell[] => [
     load.circuit,
     load.units.length,
-    load.units.map(unit).join(', '),
+    units(load.units),
     rounded(load.watts, 1),
     rounded(load.amps, 2),
     rules.volts,
     rule,
     rounded(load.rating, 2),
     load.unknown.length,
-    load.unknown.map(unit).join(', '),
+    units(load.unknown),
     load.factorless.length,
-    load.unsuited.map(unit).join(', '),
+    units(load.unsuited),
     load.limits.map(({ type, breaker, most }) => `${type}: ${[breaker, most].join(' ').trim()}`).join('; '),
   ]);
-  const fixtures = circuits.flatMap(({ units }) => units);
+  const fixtures = circuits.flatMap((load) => load.units);
   const cautions = [...plainCautions(circuitCautions), ...cautionLines(rig, fixtures, standing)];
   return { kind: 'circuits', columns: COLUMNS, ...rows, foot: [...cautions, ...findingLines(standing)] };
 }

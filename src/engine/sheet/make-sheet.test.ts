@@ -10,11 +10,17 @@ import { makeSheet } from './make-sheet.ts';
 import { SHEET_KINDS, type SheetKind } from './sheet.ts';
 
 const SLOTS = { state: () => '', does: () => '', byte: () => '', values: () => '' };
-const LOADS = { rules: FIRST_RULES, rule: '', unit: unitOf, circuitCautions: ['draws'], positionCautions: ['weighs'] };
+const LOADS = {
+  rules: FIRST_RULES,
+  rule: '',
+  units: unitsOf,
+  circuitCautions: ['draws'],
+  positionCautions: ['weighs'],
+};
 const NOTHING = { findings: [], say: () => '', slots: SLOTS, loads: LOADS, cautions: () => [], cautionFoot: '' };
 
-function unitOf(fixture: Fixture): string {
-  return fixture.unit;
+function unitsOf(fixtures: readonly Fixture[]): string {
+  return fixtures.map(({ unit }) => unit).join(' ');
 }
 
 function rigOf(rows: readonly Cells[], more: readonly Edit[] = []): Rig {

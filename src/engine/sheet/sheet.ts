@@ -101,12 +101,13 @@ export interface SlotWords {
   readonly values: (use: PinnedUse) => string;
 }
 
-/** By which rules loads are reckoned, how those and a unit are said, and what to mind with loads and weights. */
+/** By which rules loads are reckoned, how those and units are said, and what to mind with loads and weights. */
 export interface LoadStanding {
   readonly rules: LoadRules;
   /** How much of a breaker's rating they let a load take. */
   readonly rule: string;
-  readonly unit: (fixture: Fixture) => string;
+  /** Names units in one cell. */
+  readonly units: (fixtures: readonly Fixture[]) => string;
   readonly circuitCautions: readonly string[];
   readonly positionCautions: readonly string[];
 }

@@ -24,7 +24,7 @@ const STANDING: Standing = {
     byte: ({ byte, of }) => (of === 1 ? '' : String(byte)),
     values: ({ ranges }) => ranges.map(({ from, name }) => `${from} ${name}`).join(';'),
   },
-  loads: { rules: FIRST_RULES, rule: '', unit: () => '', circuitCautions: [], positionCautions: [] },
+  loads: { rules: FIRST_RULES, rule: '', units: () => '', circuitCautions: [], positionCautions: [] },
   cautions: ({ strobe, movingParts }) => [...(strobe ? ['flashes'] : []), ...(movingParts ? ['moves'] : [])],
   cautionFoot: 'last word',
 };

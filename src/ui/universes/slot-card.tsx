@@ -80,8 +80,11 @@ function Known({ row: { mode }, slots }: { readonly row: RowView; readonly slots
 function Switches({ row: { fixture, mode } }: { readonly row: RowView }) {
   const variant = mode?.pin?.type.settings.switches ?? null;
   if (mode === undefined || variant === null) return null;
-  const starts = mode.footprints.flatMap((slots, part) => (slots === 0 ? [] : (fixture.addresses[part] ?? [])));
-  return <SwitchPicture starts={[...new Set(starts)]} variant={variant} />;
+  const starts = mode.footprints.flatMap((slots, at) => {
+    const start = fixture.addresses[at] ?? null;
+    return slots === 0 || start === null ? [] : [{ part: at + 1, start }];
+  });
+  return <SwitchPicture starts={starts} variant={variant} />;
 }
 
 /** The firmware the unit was found with, and which its mode or the crew asks for. */

@@ -4,9 +4,14 @@ import { type Absolute, slotOf } from '#engine/model/address.ts';
 import { SWITCH_WORDS as words } from '#words/slots.ts';
 import { Mark } from '../kit/mark.tsx';
 
+interface BreakStart {
+  readonly part: number;
+  readonly start: Absolute;
+}
+
 export interface SwitchPictureProps {
   /** Of each break that has one. */
-  readonly starts: readonly Absolute[];
+  readonly starts: readonly BreakStart[];
   readonly variant: SwitchVariant;
 }
 
@@ -17,26 +22,33 @@ export function SwitchPicture({ starts, variant }: SwitchPictureProps) {
     <section>
       <h3 className="text-name">{words.title}</h3>
       <ul>
-        {starts.map((start) => (
-          <li key={start} className="py-1">
-            <ForStart start={start} variant={variant} />
+        {starts.map(({ part, start }) => (
+          <li key={part} className="py-1">
+            <ForStart start={start} part={starts.length > 1 ? part : null} variant={variant} />
           </li>
         ))}
       </ul>
       <p className="text-soft">
-        {words.holds[variant]} {words.check}
+        {words.holds[variant]} {words.check} {starts.length > 1 ? words.several : ''}
       </p>
     </section>
   );
 }
 
-function ForStart({ start, variant }: { readonly start: Absolute; readonly variant: SwitchVariant }) {
+interface ForStartProps {
+  readonly start: Absolute;
+  /** Which break, where the unit has several. */
+  readonly part: number | null;
+  readonly variant: SwitchVariant;
+}
+
+function ForStart({ start, part, variant }: ForStartProps) {
   const switches = dipSwitches(slotOf(start), variant);
   const address = formatAddress(start);
   if (switches === null) {
     return (
       <p>
-        <Mark severity="caution" /> {words.of(address)}: {words.cannot}
+        <Mark severity="caution" /> {words.of(address, part)}: {words.cannot}
       </p>
     );
   }
@@ -45,10 +57,10 @@ function ForStart({ start, variant }: { readonly start: Absolute; readonly varia
   return (
     <>
       <p className="flex flex-wrap gap-x-3 text-large">
-        <span>{words.of(address)}</span>
+        <span>{words.of(address, part)}</span>
         <span className="font-semibold">{words.inShort(on)}</span>
       </p>
-      <ol aria-label={words.list(address)} className="flex max-w-96 gap-1 py-1">
+      <ol aria-label={words.list(words.of(address, part))} className="flex max-w-96 gap-1 py-1">
         {numbered.map((each) => (
           <OneSwitch key={each.number} {...each} />
         ))}
