@@ -1,5 +1,5 @@
 import type { Rig } from '../model/rig.ts';
-import { circuitLoads } from '../supply/circuit-loads.ts';
+import { type CircuitLoad, circuitLoads } from '../supply/circuit-loads.ts';
 import { rounded } from './rounded.ts';
 import {
   cautionLines,
@@ -36,18 +36,24 @@ export function circuitSheet(rig: Rig, standing: Standing): Sheet {
     load.circuit,
     load.units.length,
     units(load.units),
-    rounded(load.watts, 1),
-    rounded(load.amps, 2),
+    figure(load, load.watts, 1),
+    figure(load, load.amps, 2),
     rules.volts,
     rule,
-    rounded(load.rating, 2),
+    figure(load, load.rating, 2),
     load.unknown.length,
     units(load.unknown),
     load.factorless.length,
     units(load.unsuited),
-    load.limits.map(({ type, breaker, most }) => `${type}: ${[breaker, most].join(' ').trim()}`).join('; '),
+    load.limits
+      .map(({ type, breaker, most }) => `${type}: ${[breaker, most].filter((part) => part !== '').join(': ')}`)
+      .join('; '),
   ]);
   const fixtures = circuits.flatMap((load) => load.units);
   const cautions = [...plainCautions(circuitCautions), ...cautionLines(rig, fixtures, standing)];
   return { kind: 'circuits', columns: COLUMNS, ...rows, foot: [...cautions, ...findingLines(standing)] };
 }
+
+/** Nothing, rather than 0, where not one unit is known. */
+const figure = ({ units, unknown }: CircuitLoad, value: number, digits: number): SheetCell =>
+  units.length === unknown.length ? null : rounded(value, digits);

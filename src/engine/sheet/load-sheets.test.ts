@@ -31,11 +31,16 @@ describe('circuit sheet', () => {
   it('[SU8] one row for each circuit, with the voltage and the rule beside each figure', () => {
     const columns = ['circuit', 'count', 'watts', 'amps', 'volts', 'rule', 'unknown', 'factorless', 'perBreaker'];
     expect(rowsOf('circuits', RIG, columns)).toEqual([
-      'C2 | 2 | 1033.3 | 4.49 | 230 | all of a breaker’s rating | 0 | 1 | Par: B16 3 at 230 V',
-      'C10 | 1 | 1000 | 4.35 | 230 | all of a breaker’s rating | 0 | 0 | Par: B16 3 at 230 V',
+      'C2 | 2 | 1033.3 | 4.49 | 230 | all of a breaker’s rating | 0 | 1 | Par: B16: 3 at 230 V',
+      'C10 | 1 | 1000 | 4.35 | 230 | all of a breaker’s rating | 0 | 0 | Par: B16: 3 at 230 V',
       '- | 1 | 33.3 | 0.14 | 230 | all of a breaker’s rating | 0 | 1 | -',
     ]);
     expect(rowsOf('circuits', RIG, ['units'])).toEqual(['LX 1 · 1, LX 1 · 10', 'LX 1 · 2', 'Boom · 1']);
+  });
+
+  it('[SU8] has no figure, rather than 0, where not one unit is known', () => {
+    const rig = statedRig([{ circuit: 'C1', type: 'Fan' }], { Fan: null });
+    expect(rowsOf('circuits', rig, ['circuit', 'watts', 'amps', 'rating', 'unknown'])).toEqual(['C1 | - | - | - | 1']);
   });
 
   it('[SU8] says at its foot by which rules, and who has the last word', () => {
@@ -47,7 +52,7 @@ describe('circuit sheet', () => {
 describe('position sheet', () => {
   it('[SU8] one row for each unit, with the sum and what is not known in the last of a position', () => {
     expect(rowsOf('positions', RIG, ['position', 'unit', 'weight', 'sum', 'unknown'])).toEqual([
-      'Boom | 1 | - | 0 | 1',
+      'Boom | 1 | - | - | 1',
       'LX 1 | 1 | 4.1 | - | -',
       'LX 1 | 2 | 4.1 | - | -',
       'LX 1 | 10 | - | 8.2 | 1',

@@ -33,9 +33,11 @@ export function positionSheet(rig: Rig, standing: Standing): Sheet {
 }
 
 function* rowsOfPosition({ position, units, kilograms, unknown }: PositionLoad): Generator<readonly SheetCell[]> {
+  // Nothing, rather than 0, where not one unit is known.
+  const sum = unknown.length === units.length ? null : rounded(kilograms, 2);
   for (const [at, { fixture, kilograms: own }] of units.entries()) {
     const last = at === units.length - 1;
-    const sums = last ? [rounded(kilograms, 2), unknown.length] : [null, null];
+    const sums = last ? [sum, unknown.length] : [null, null];
     yield [position, fixture.unit, fixture.channel, fixture.type, fixture.mode, own, ...sums];
   }
 }
