@@ -63,6 +63,7 @@ export const SHEET_WORDS = {
   firmware: 'Firmware',
   hazards: 'Hazards',
   positions: 'Positions',
+  loads: 'Loads',
   universes: 'Universes',
   notes: 'Notes',
   close: 'Close',

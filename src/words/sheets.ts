@@ -4,6 +4,7 @@ import { PATCH_HEADINGS } from '#engine/sheet/patch-format.ts';
 import type { SheetColumn, SheetKind, Standing } from '#engine/sheet/sheet.ts';
 import { findingSentence } from './findings.ts';
 import { CAUTION_FOOT, hazardCautions } from './fixture-types.ts';
+import { LOAD_STANDING } from './loads.ts';
 import { PRODUCT } from './screens.ts';
 import { SLOT_WORDS } from './slots.ts';
 import { CHART_WORDS } from './type-chart.ts';
@@ -15,6 +16,8 @@ export const SHEET_TITLES: Readonly<Record<SheetKind, string>> = {
   universes: 'Universe sheet',
   'universe-slots': 'Universe sheet, slot by slot',
   'channel-slots': 'Channel sheet, slot by slot',
+  circuits: 'Circuit sheet',
+  positions: 'Position sheet',
   findings: 'Findings',
 };
 
@@ -25,6 +28,8 @@ export const SHEET_ABOUT: Readonly<Record<SheetKind, string>> = {
   universes: 'Every occupied run of slots by universe and slot.',
   'universe-slots': 'All 512 slots of every universe: whose each is and what it does.',
   'channel-slots': 'Every slot of every unit by channel, with its address and what it does.',
+  circuits: 'Every circuit with its units and what they draw, at 230 V, as far as their types state it.',
+  positions: 'Every unit by position with its weight, and the sum of each position.',
   findings: 'What the check found, with every unit it concerns.',
 };
 
@@ -41,6 +46,19 @@ const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HE
   default: CHART_WORDS.default,
   highlight: CHART_WORDS.highlight,
   values: CHART_WORDS.ranges,
+  count: 'Number of units',
+  watts: 'Watts',
+  amps: 'Amps',
+  volts: 'At volts',
+  rule: 'Loads may take',
+  rating: 'Least rating in amps',
+  unknown: 'Not known of units',
+  unknownUnits: 'Not known of',
+  factorless: 'Units reckoned with power factor 1',
+  unsuited: 'Not made for this voltage',
+  perBreaker: 'Most on one breaker',
+  weight: 'Weight in kg',
+  sum: 'Sum of the position in kg',
   severity: 'Severity',
   finding: 'Finding',
   units: 'Units',
@@ -64,6 +82,7 @@ export const standingOf = (rig: Rig, findings: readonly Finding[]): Standing => 
   findings,
   say: (finding) => findingSentence(finding, rig),
   slots: SLOT_WORDS,
+  loads: LOAD_STANDING,
   cautions: hazardCautions,
   cautionFoot: CAUTION_FOOT,
 });

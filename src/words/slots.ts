@@ -96,3 +96,21 @@ export const SLOT_CARD_WORDS = {
   previous: 'Previous unit',
   next: 'Next unit',
 } as const;
+
+/** How a unit's address switches stand. */
+export const SWITCH_WORDS = {
+  title: 'Address switches',
+  list: (of: string) => `Address switches: ${of}`,
+  of: (start: string, part: number | null) => (part === null ? `For ${start}` : `For ${start}, break ${part}`),
+  several: 'Only for those breaks that have switches of their own.',
+  one: 'Switch',
+  on: 'ON',
+  off: 'OFF',
+  inShort: (numbers: readonly number[]) => (numbers.length === 0 ? 'All off' : `On: ${numbers.join(', ')}`),
+  holds: {
+    A: 'Its type says that the switches hold the address.',
+    B: 'Its type says that the switches hold the address less 1.',
+  },
+  check: 'Check it on the unit: on some, switch 1 is at the right, or ON points down.',
+  cannot: 'Nine switches that hold the address cannot show 512: choose another address, or see the manual.',
+} as const;

@@ -149,7 +149,16 @@ describe.each(STORE_KINDS)('crews, venues and rigs on the %s store', (kind) => {
   it('gives a sheet by address, with and without the mark of UTF-8', async () => {
     const crewId = await crew();
     const { id: rigId } = await ada.granted<RigSummary>('rigs.create', { crewId, name: 'Café', kind: 'show' });
-    for (const sheet of ['patch', 'channels', 'universes', 'universe-slots', 'channel-slots', 'findings']) {
+    for (const sheet of [
+      'patch',
+      'channels',
+      'universes',
+      'universe-slots',
+      'channel-slots',
+      'circuits',
+      'positions',
+      'findings',
+    ]) {
       const plain = await ada.request('GET', `/api/rigs/${rigId}/sheets/${sheet}.csv`);
       expect([plain.status, plain.headers.get('content-type')]).toEqual([200, 'text/csv; charset=utf-8']);
       expect(plain.text).toContain('Café');

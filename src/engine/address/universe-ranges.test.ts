@@ -4,7 +4,7 @@ import type { Universe } from '../model/address.ts';
 import { openRanges, parseUniverseRanges, type UniverseRange, universesIn } from './universe-ranges.ts';
 
 describe('universe ranges', () => {
-  it('[AD7] reads numbers and ranges of them, and refuses what are none', () => {
+  it('[AD12] reads numbers and ranges of them, and refuses what are none', () => {
     const read = (text: string) => {
       const ranges = parseUniverseRanges(text);
       return ranges.ok ? ranges.value.map(({ first, last }) => `${first}-${last}`).join(' ') : ranges.error;
@@ -18,7 +18,7 @@ describe('universe ranges', () => {
     expect(read('64000')).toBe('universe-out-of-range');
   });
 
-  it('[AD7] opens exactly what is allowed and not barred, ascending', () => {
+  it('[AD12] opens exactly what is allowed and not barred, ascending', () => {
     for (let seed = 1; seed <= 300; seed++) {
       const rng = seededRng(seed);
       const some = (most: number): UniverseRange[] =>

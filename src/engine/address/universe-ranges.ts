@@ -9,7 +9,7 @@ export interface UniverseRange {
 
 type RangesRefusal = 'not-universes' | 'universe-out-of-range';
 
-/** Reads `1-4, 7`, in any order, with white space anywhere; nothing but white space is no range. [AD7] */
+/** Reads `1-4, 7`, in any order, with white space anywhere; nothing but white space is no range. [AD12] */
 export function parseUniverseRanges(text: string): Result<readonly UniverseRange[], RangesRefusal> {
   const ranges: UniverseRange[] = [];
   for (const piece of text.split(/[,;]/)) {
@@ -24,7 +24,7 @@ export function parseUniverseRanges(text: string): Result<readonly UniverseRange
   return ok(ranges);
 }
 
-/** The universes of `allowed` (all there are, when it is empty) without those of `barred`: apart, ascending. [AD7] */
+/** The universes of `allowed` (all there are, when it is empty) without those of `barred`: apart, ascending. [AD12] */
 export function openRanges(
   allowed: readonly UniverseRange[],
   barred: readonly UniverseRange[],

@@ -2,14 +2,26 @@ import { describe, expect, it } from 'vitest';
 import type { Universe } from '../model/address.ts';
 import { applyEdits } from '../model/apply-edits.ts';
 import type { Edit } from '../model/edit.ts';
-import type { Cells } from '../model/fixture.ts';
+import type { Cells, Fixture } from '../model/fixture.ts';
 import { fixtureId } from '../model/ids.ts';
 import { EMPTY_RIG, type Rig } from '../model/rig.ts';
+import { FIRST_RULES } from '../supply/load-rules.ts';
 import { makeSheet } from './make-sheet.ts';
 import { SHEET_KINDS, type SheetKind } from './sheet.ts';
 
 const SLOTS = { state: () => '', does: () => '', byte: () => '', values: () => '' };
-const NOTHING = { findings: [], say: () => '', slots: SLOTS, cautions: () => [], cautionFoot: '' };
+const LOADS = {
+  rules: FIRST_RULES,
+  rule: '',
+  units: unitsOf,
+  circuitCautions: ['draws'],
+  positionCautions: ['weighs'],
+};
+const NOTHING = { findings: [], say: () => '', slots: SLOTS, loads: LOADS, cautions: () => [], cautionFoot: '' };
+
+function unitsOf(fixtures: readonly Fixture[]): string {
+  return fixtures.map(({ unit }) => unit).join(' ');
+}
 
 function rigOf(rows: readonly Cells[], more: readonly Edit[] = []): Rig {
   const adds = rows.map(

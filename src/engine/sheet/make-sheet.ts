@@ -2,8 +2,10 @@ import { unreachable } from '#base/unreachable.ts';
 import type { Rig } from '../model/rig.ts';
 import { channelSheet } from './channel-sheet.ts';
 import { channelSlotSheet } from './channel-slot-sheet.ts';
+import { circuitSheet } from './circuit-sheet.ts';
 import { findingSheet } from './finding-sheet.ts';
 import { patchSheet } from './patch-sheet.ts';
+import { positionSheet } from './position-sheet.ts';
 import type { Sheet, SheetKind, Standing } from './sheet.ts';
 import { universeSheet } from './universe-sheet.ts';
 import { universeSlotSheet } from './universe-slot-sheet.ts';
@@ -21,6 +23,10 @@ export function makeSheet(kind: SheetKind, rig: Rig, standing: Standing): Sheet 
       return universeSlotSheet(rig, standing);
     case 'channel-slots':
       return channelSlotSheet(rig, standing);
+    case 'circuits':
+      return circuitSheet(rig, standing);
+    case 'positions':
+      return positionSheet(rig, standing);
     case 'findings':
       return findingSheet(rig, standing);
     default:

@@ -5,11 +5,21 @@ import type { Fixture } from '../model/fixture.ts';
 import type { Hazards } from '../model/fixture-type.ts';
 import { foldName } from '../model/ids.ts';
 import type { Mode, Rig } from '../model/rig.ts';
+import type { LoadRules } from '../supply/load-rules.ts';
 import type { PinnedUse } from '../type/pin-slots.ts';
 import type { PatchColumn } from './patch-format.ts';
 import type { SlotState } from './universe-slots.ts';
 
-export const SHEET_KINDS = ['patch', 'channels', 'universes', 'universe-slots', 'channel-slots', 'findings'] as const;
+export const SHEET_KINDS = [
+  'patch',
+  'channels',
+  'universes',
+  'universe-slots',
+  'channel-slots',
+  'circuits',
+  'positions',
+  'findings',
+] as const;
 
 export type SheetKind = (typeof SHEET_KINDS)[number];
 
@@ -18,7 +28,7 @@ export type SheetCell = string | number | null;
 
 /**
  * `first` and `last` are the ends of a slot run, `break` which of a fixture's breaks it is and `ownSlot` which slot of that
- * break, `units` and `channels` name several. `cell` to `values` are what a slot does.
+ * break, `units` and `channels` name several. `cell` to `values` are what a slot does, `count` to `sum` what units draw and weigh.
  */
 export type SheetColumn =
   | PatchColumn
@@ -34,6 +44,19 @@ export type SheetColumn =
   | 'default'
   | 'highlight'
   | 'values'
+  | 'count'
+  | 'watts'
+  | 'amps'
+  | 'volts'
+  | 'rule'
+  | 'rating'
+  | 'unknown'
+  | 'unknownUnits'
+  | 'factorless'
+  | 'unsuited'
+  | 'perBreaker'
+  | 'weight'
+  | 'sum'
   | 'severity'
   | 'finding'
   | 'units'
@@ -79,11 +102,23 @@ export interface SlotWords {
   readonly values: (use: PinnedUse) => string;
 }
 
-/** What stands when the sheet is made, how a finding and a slot are said, and what to mind with a type that has hazards. */
+/** By which rules loads are reckoned, how those and units are said, and what to mind with loads and weights. */
+export interface LoadStanding {
+  readonly rules: LoadRules;
+  /** How much of a breaker's rating they let a load take. */
+  readonly rule: string;
+  /** Names units in one cell. */
+  readonly units: (fixtures: readonly Fixture[]) => string;
+  readonly circuitCautions: readonly string[];
+  readonly positionCautions: readonly string[];
+}
+
+/** What stands when the sheet is made, how it is said, and what to mind with a type that has hazards. */
 export interface Standing {
   readonly findings: readonly Finding[];
   readonly say: (finding: Finding) => string;
   readonly slots: SlotWords;
+  readonly loads: LoadStanding;
   readonly cautions: (hazards: Hazards) => readonly string[];
   /** Who has the last word: under all cautions. */
   readonly cautionFoot: string;
@@ -111,6 +146,10 @@ function hasCopies({ modes }: Rig): boolean {
   for (const { pin } of rowsOf(modes)) if (pin !== null) return true;
   return false;
 }
+
+/** Cautions that are of no type: of all that stands on a sheet. */
+export const plainCautions = (texts: readonly string[]): readonly FootLine[] =>
+  texts.map((text) => ({ kind: 'caution', type: '', text }));
 
 /** The findings as they stand at the foot of a sheet. */
 export function findingLines({ findings, say }: Standing): readonly FootLine[] {

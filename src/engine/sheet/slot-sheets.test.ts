@@ -9,9 +9,10 @@ import type { Edit } from '../model/edit.ts';
 import { modeOf } from '../model/find-mode.ts';
 import { fixtureId } from '../model/ids.ts';
 import { EMPTY_RIG, type Rig } from '../model/rig.ts';
+import { FIRST_RULES } from '../supply/load-rules.ts';
 import { GENERIC_TYPES } from '../type/generic-types.ts';
 import { makeSheet } from './make-sheet.ts';
-import type { SheetKind, Standing } from './sheet.ts';
+import { SHEET_KINDS, type SheetKind, type Standing } from './sheet.ts';
 import { universeSlots } from './universe-slots.ts';
 
 const STANDING: Standing = {
@@ -23,6 +24,7 @@ const STANDING: Standing = {
     byte: ({ byte, of }) => (of === 1 ? '' : String(byte)),
     values: ({ ranges }) => ranges.map(({ from, name }) => `${from} ${name}`).join(';'),
   },
+  loads: { rules: FIRST_RULES, rule: '', units: () => '', circuitCautions: [], positionCautions: [] },
   cautions: ({ strobe, movingParts }) => [...(strobe ? ['flashes'] : []), ...(movingParts ? ['moves'] : [])],
   cautionFoot: 'last word',
 };
@@ -130,8 +132,7 @@ it('every sheet that names a unit has the cautions of its type at its foot, and 
     severity: 'note' as const,
     fixtures: [fixtureId('s')],
   };
-  const kinds: readonly SheetKind[] = ['patch', 'channels', 'universes', 'universe-slots', 'channel-slots', 'findings'];
-  for (const kind of kinds) {
+  for (const kind of SHEET_KINDS) {
     const { foot } = makeSheet(kind, rig, { ...STANDING, findings: [finding] });
     expect(
       foot.filter((line) => line.kind === 'caution'),

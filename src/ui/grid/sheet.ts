@@ -54,6 +54,7 @@ export type PanelName =
   | 'firmware'
   | 'hazards'
   | 'positions'
+  | 'loads'
   | 'universes'
   | 'notes'
   | 'keys';

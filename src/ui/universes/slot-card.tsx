@@ -15,6 +15,7 @@ import type { RigStore } from '../live/rig-store.ts';
 import type { RowView } from '../live/row-views.ts';
 import { HazardsPart } from '../panels/library/hazards-part.tsx';
 import { SlotRow } from './slot-row.tsx';
+import { SwitchPicture } from './switch-picture.tsx';
 
 export interface SlotCardProps {
   readonly store: RigStore;
@@ -43,6 +44,7 @@ export function SlotCard({ store, id, marked, steps }: SlotCardProps) {
       {mode?.pin ? <HazardsPart hazards={mode.pin.type.hazards} /> : null}
       <Known row={row} slots={slots} />
       <Firmware store={store} row={row} />
+      <Switches row={row} />
       {fixture.addresses.length === 0 ? <p>{words.notPatched}</p> : null}
       {parts.map((part) => (
         <BreakTable
@@ -72,6 +74,17 @@ function Known({ row: { mode }, slots }: { readonly row: RowView; readonly slots
       <Mark severity="caution" /> {said}
     </p>
   );
+}
+
+/** Its address switches, where its type says that it has some. */
+function Switches({ row: { fixture, mode } }: { readonly row: RowView }) {
+  const variant = mode?.pin?.type.settings.switches ?? null;
+  if (mode === undefined || variant === null) return null;
+  const starts = mode.footprints.flatMap((slots, at) => {
+    const start = fixture.addresses[at] ?? null;
+    return slots === 0 || start === null ? [] : [{ part: at + 1, start }];
+  });
+  return <SwitchPicture starts={starts} variant={variant} />;
 }
 
 /** The firmware the unit was found with, and which its mode or the crew asks for. */

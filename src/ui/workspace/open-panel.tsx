@@ -8,6 +8,7 @@ import { FindingsPanel } from './panels/findings-panel.tsx';
 import { FirmwarePanel } from './panels/firmware-panel.tsx';
 import { HazardsPanel } from './panels/hazards-panel.tsx';
 import { KeysDialog } from './panels/keys-dialog.tsx';
+import { LoadsPanel } from './panels/loads/loads-panel.tsx';
 import { NotesPanel } from './panels/notes-panel.tsx';
 import { PlansPanel } from './panels/plans/plans-panel.tsx';
 import { PositionsPanel } from './panels/positions-panel.tsx';
@@ -46,6 +47,8 @@ export function OpenPanel({ sheet, panel, onGo, onGoTo, onClose }: OpenPanelProp
       return <HazardsPanel sheet={sheet} onClose={onClose} />;
     case 'positions':
       return <PositionsPanel sheet={sheet} onClose={onClose} />;
+    case 'loads':
+      return <LoadsPanel sheet={sheet} onGo={onGoTo} onClose={onClose} />;
     case 'universes':
       return <UniversesPanel sheet={sheet} onGo={onGoTo} onClose={onClose} />;
     case 'notes':

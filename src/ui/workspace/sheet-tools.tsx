@@ -28,6 +28,7 @@ const PANELS = [
   'firmware',
   'hazards',
   'positions',
+  'loads',
   'universes',
   'notes',
   'keys',
@@ -41,6 +42,7 @@ const ON_A_PHONE: readonly PanelName[] = [
   'firmware',
   'hazards',
   'positions',
+  'loads',
   'universes',
   'notes',
 ];
