@@ -1,6 +1,6 @@
 import { SLOTS } from '../model/address.ts';
 import { ADDRESS_FIELDS } from '../model/field.ts';
-import type { FixtureType, TypeChannel, TypeMode } from '../model/fixture-type.ts';
+import type { ChannelFunction, FixtureType, TypeChannel, TypeMode } from '../model/fixture-type.ts';
 import type { ModeSlots, TypeSlot } from './slots-of.ts';
 import { slotsOf } from './slots-of.ts';
 import { functionSpans, startsByCondition, type ValueSpan } from './value-spans.ts';
@@ -108,18 +108,23 @@ function valueTroubles(mode: string, channel: TypeChannel): TypeTrouble[] {
     const spans = functionSpans(use, channel.resolution);
     return [
       ...[...groups.values()].flatMap((starts) => startTroubles({ mode, channel: name, function: null }, starts, 0)),
-      ...use.functions.flatMap((each, at) => {
-        const where = { mode, channel: name, function: each.name };
-        const starts = each.ranges.map((range) => range.from);
-        const span = spans[at] ?? { from: each.from, to: each.from };
-        const outside = starts.filter((start) => start < span.from || start > span.to);
-        return [
-          ...startTroubles(where, starts, each.from),
-          ...outside.map((start) => ({ kind: 'range-outside' as const, ...where, at: start })),
-        ];
-      }),
+      ...use.functions.flatMap((each, at) =>
+        rangeTroubles({ mode, channel: name, function: each.name }, each, spans[at]),
+      ),
     ];
   });
+}
+
+function rangeTroubles(
+  where: Where & { readonly function: string },
+  { from, ranges }: ChannelFunction,
+  span: ValueSpan = { from, to: from },
+) {
+  const starts = ranges.map((range) => range.from);
+  const outside = starts.filter((start) => start < span.from || start > span.to);
+  const troubles = startTroubles(where, starts, from);
+  if (outside.length === 0) return troubles;
+  return [...troubles, ...outside.map((start): TypeTrouble => ({ kind: 'range-outside', ...where, at: start }))];
 }
 
 type Where = { readonly mode: string; readonly channel: string; readonly function: string | null };
