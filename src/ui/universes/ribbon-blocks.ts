@@ -2,6 +2,7 @@ import type { Occupancy, Seat } from '#engine/address/occupancy.ts';
 import { SLOTS } from '#engine/model/address.ts';
 import type { Fixture } from '#engine/model/fixture.ts';
 import { type FixtureId, foldName } from '#engine/model/ids.ts';
+import { blockKey } from './block-cursor.ts';
 
 /** One fixture's slots on a ribbon, in percent of its length. */
 export interface Block {
@@ -21,7 +22,7 @@ const percent = (slots: number) => (100 * slots) / SLOTS;
 
 export function blocksOf({ seats }: Occupancy): readonly Block[] {
   return seats.map((seat) => ({
-    key: `${seat.fixture} ${seat.part}`,
+    key: blockKey(seat),
     seat,
     left: percent(seat.first - 1),
     width: percent(seat.last - seat.first + 1),

@@ -52,7 +52,8 @@ function noticeSentence(notice: Notice, rig: Rig): string {
   }
 }
 
-function refusalSentence(refusal: Extract<Notice, { kind: 'refused' }>['refusal']): string {
+/** Why an edit was refused, and what to do next. */
+export function refusalSentence(refusal: Extract<Notice, { kind: 'refused' }>['refusal']): string {
   switch (refusal.code) {
     case 'read-only':
       return NOTICE_WORDS.readOnly;

@@ -7,9 +7,11 @@ import { LINK_CLASSES } from '../../kit/text-link.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
 import { useCalmRig } from '../../live/use-calm-rig.ts';
 import { PHONE, useMedia } from '../../workspace/use-media.ts';
+import { RibbonsView } from './ribbons-view.tsx';
 import { universeChoices } from './universe-choices.ts';
 import { UniverseList } from './universe-list.tsx';
 import { UniverseView } from './universe-view.tsx';
+import { type UniversesViewName, ViewChoice } from './view-choice.tsx';
 
 export interface UniversesProps {
   readonly store: RigStore;
@@ -22,6 +24,7 @@ export function Universes({ store, rigId }: UniversesProps) {
   const arrived = useSyncExternalStore(store.subscribeLink, store.hasArrived);
   const phone = useMedia(PHONE);
   const [wanted, setWanted] = useState<Universe>();
+  const [view, setView] = useState<UniversesViewName>('slots');
   const choices = useMemo(() => universeChoices(rig, store.occupancy(), store.findings()), [rig, store]);
   const at = Math.max(
     0,
@@ -32,6 +35,14 @@ export function Universes({ store, rigId }: UniversesProps) {
     return <p className="max-w-prose px-5 py-4">{arrived ? words.none : EMPTY_WORDS.arriving}</p>;
   }
   const { universe, label } = chosen;
+  const views = <ViewChoice view={view} onChoose={setView} />;
+  if (view === 'all') {
+    const toSlots = (to: Universe) => {
+      setWanted(to);
+      setView('slots');
+    };
+    return <RibbonsView store={store} rig={rig} choices={choices} views={views} onSlots={toSlots} />;
+  }
   return (
     <div className="flex min-h-0 flex-1">
       {phone ? null : <UniverseList choices={choices} at={at} onChoose={setWanted} />}
@@ -53,6 +64,7 @@ export function Universes({ store, rigId }: UniversesProps) {
           ) : (
             <p className="font-serif text-name">{label}</p>
           )}
+          {views}
           {/* Not a page of ours: the browser asks the server and saves the answer. */}
           <a
             className={`${LINK_CLASSES} ml-auto max-sm:ml-0`}

@@ -5,6 +5,8 @@ export interface FixedLines {
   readonly count: number;
   /** The line one is in, which is always drawn so that it can be named to a screen reader. */
   readonly at: number;
+  /** Another line that is drawn wherever the window is: what has the focus must not go. */
+  readonly held?: number;
   /** Of each line, in pixels. */
   readonly height: number;
   /** Height of what stays over the lines at the top of the scroller, in pixels. */
@@ -14,14 +16,15 @@ export interface FixedLines {
 /** Which of many lines of one height the window shows; it goes along when one goes to another line. */
 export function useFixedLines(
   scroller: RefObject<HTMLElement | null>,
-  { count, at, height, head }: FixedLines,
+  { count, at, held = -1, height, head }: FixedLines,
 ): { readonly items: readonly VirtualItem[]; readonly total: number } {
   const withLine = useCallback(
     (range: Range) => {
       const shown = defaultRangeExtractor(range);
-      return at < 0 || at >= range.count || shown.includes(at) ? shown : [...shown, at].sort((a, b) => a - b);
+      const missing = [...new Set([at, held])].filter((n) => n >= 0 && n < range.count && !shown.includes(n));
+      return missing.length === 0 ? shown : [...shown, ...missing].sort((a, b) => a - b);
     },
-    [at],
+    [at, held],
   );
   // A new function makes the virtualizer measure anew.
   const sizeOf = useCallback(() => height, [height]);

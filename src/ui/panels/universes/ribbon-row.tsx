@@ -1,0 +1,113 @@
+import { memo, type PointerEvent, useRef } from 'react';
+import { getRow } from '#base/table.ts';
+import type { Occupancy } from '#engine/address/occupancy.ts';
+import { SLOTS, slotOf, type Universe } from '#engine/model/address.ts';
+import type { FixtureId } from '#engine/model/ids.ts';
+import type { Landing } from '#engine/patch/landing.ts';
+import { landingMark, RIBBONS_WORDS as words } from '#words/ribbons.ts';
+import { RIBBON_WORDS } from '#words/sheet.ts';
+import { LinkButton } from '../../kit/link-button.tsx';
+import type { RigStore } from '../../live/rig-store.ts';
+import { RibbonBlock } from '../../universes/ribbon-block.tsx';
+import { type Block, blocksOf } from '../../universes/ribbon-blocks.ts';
+import { RibbonGround } from '../../universes/ribbon-ground.tsx';
+import { useOccupancy } from '../../universes/use-occupancy.ts';
+import { useWidth } from '../../universes/use-width.ts';
+import { LineField } from '../../workspace/panels/line-field.tsx';
+
+export interface RibbonRowProps {
+  readonly store: RigStore;
+  readonly universe: Universe;
+  readonly label: string;
+  readonly writable: 'yes' | 'no';
+  /** Key of the block that Tab comes to, if it is in this universe. */
+  readonly stop: string | undefined;
+  /** Key of the block that is carried, if it is from this universe. */
+  readonly held: string | undefined;
+  /** Where the carried block would come to sit in this universe. */
+  readonly landing: Landing | undefined;
+  /** The unit whose slots stand beside the ribbons. */
+  readonly marked: FixtureId | undefined;
+  readonly onOpen: (fixture: FixtureId) => void;
+  readonly onSlots: (universe: Universe) => void;
+  readonly onLabel: (universe: Universe, text: string) => void;
+  readonly onGrab: (event: PointerEvent, block: Block, universe: Universe) => void;
+}
+
+/** One of many ribbons: its name, label and room, and its blocks. */
+export const RibbonRow = memo(function RibbonRow({ store, universe, label, writable, ...row }: RibbonRowProps) {
+  const occupancy = useOccupancy(store, universe);
+  const rig = store.rig();
+  const strip = useRef<HTMLUListElement>(null);
+  const width = useWidth(strip);
+  const { stop, held, landing, marked, onOpen, onSlots, onLabel, onGrab } = row;
+  const grab = (event: PointerEvent, block: Block) => onGrab(event, block, universe);
+  return (
+    <div className="grid grid-cols-[15rem_1fr] gap-x-3 max-sm:grid-cols-1">
+      <div className="min-w-0">
+        <div className="flex items-baseline gap-2">
+          <h3 className="font-serif text-name leading-6 font-semibold">
+            <LinkButton aria-label={words.toSlots(universe)} onClick={() => onSlots(universe)}>
+              {universe}
+            </LinkButton>
+          </h3>
+          <span className="truncate text-small text-soft">{roomWords(occupancy)}</span>
+        </div>
+        <LineField
+          name={words.label(universe)}
+          placeholder={words.labelHint}
+          value={label}
+          disabled={writable === 'no'}
+          onWrite={(text) => onLabel(universe, text)}
+        />
+      </div>
+      <RibbonGround rig={rig} occupancy={occupancy}>
+        <ul
+          ref={strip}
+          data-universe={universe}
+          aria-label={`${RIBBON_WORDS.universe} ${universe}`}
+          className="absolute inset-0 select-none"
+        >
+          {blocksOf(occupancy).map((block) => (
+            <RibbonBlock
+              key={block.key}
+              block={block}
+              fixture={getRow(rig.fixtures, block.seat.fixture)}
+              pixels={(block.width * width) / 100}
+              look={block.key === held ? 'held' : block.seat.fixture === marked ? 'marked' : 'plain'}
+              tabIndex={block.key === stop ? 0 : -1}
+              onGo={onOpen}
+              onGrab={writable === 'yes' ? grab : undefined}
+            />
+          ))}
+        </ul>
+        {landing === undefined ? null : <LandingBlock landing={landing} />}
+      </RibbonGround>
+    </div>
+  );
+});
+
+/** Where the carried block would sit; what it would meet stands on it, and as a sentence under the ribbons. */
+function LandingBlock({ landing }: { readonly landing: Landing }) {
+  const { at, slots, over, meets } = landing;
+  const shown = Math.max(1, slots - over);
+  const first = slotOf(at) - 1;
+  const end = first + shown > SLOTS / 2 ? 'right-0' : 'left-0';
+  return (
+    <span
+      aria-hidden="true"
+      className="pointer-events-none absolute -inset-y-1 z-[3] border-2 border-ink bg-selected/70"
+      style={{ left: `${(100 * first) / SLOTS}%`, width: `${(100 * shown) / SLOTS}%` }}
+    >
+      <span
+        className={`absolute top-full ${end} border border-ink bg-sheet px-1 font-mono text-small whitespace-nowrap ${over > 0 || meets.length > 0 ? 'text-blocker' : 'text-ink'}`}
+      >
+        {landingMark(landing)}
+      </span>
+    </span>
+  );
+}
+
+function roomWords({ free, freeSlots }: Occupancy): string {
+  return words.room(freeSlots, Math.max(0, ...free.map(({ first, last }) => last - first + 1)));
+}

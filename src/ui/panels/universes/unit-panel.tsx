@@ -1,0 +1,42 @@
+import type { FixtureId } from '#engine/model/ids.ts';
+import { SLOT_CARD_WORDS } from '#words/slots.ts';
+import { LinkButton } from '../../kit/link-button.tsx';
+import type { RigStore } from '../../live/rig-store.ts';
+import { type BlockCursor, blockOfKey, cursorSeat, type Ribbons } from '../../universes/block-cursor.ts';
+import { SlotCard } from '../../universes/slot-card.tsx';
+import { Panel } from '../../workspace/panel.tsx';
+
+export interface UnitPanelProps {
+  readonly store: RigStore;
+  readonly id: FixtureId;
+  readonly ribbons: Ribbons;
+  readonly cursor: BlockCursor | undefined;
+  readonly onStep: (cursor: BlockCursor) => void;
+  readonly onOpen: (fixture: FixtureId) => void;
+  readonly onClose: () => void;
+}
+
+/** The slots of a block’s unit beside the ribbons, and the way to the blocks beside it. */
+export function UnitPanel({ store, id, ribbons, cursor, onStep, onOpen, onClose }: UnitPanelProps) {
+  const step = (key: 'ArrowLeft' | 'ArrowRight') => {
+    const next = cursor && blockOfKey(key, cursor, ribbons);
+    const seat = cursorSeat(next, ribbons)?.seat;
+    if (next === undefined || seat === undefined) return;
+    onStep(next);
+    onOpen(seat.fixture);
+  };
+  return (
+    <Panel title={SLOT_CARD_WORDS.title} onClose={onClose}>
+      <SlotCard
+        store={store}
+        id={id}
+        steps={
+          <>
+            <LinkButton onClick={() => step('ArrowLeft')}>{SLOT_CARD_WORDS.previous}</LinkButton>
+            <LinkButton onClick={() => step('ArrowRight')}>{SLOT_CARD_WORDS.next}</LinkButton>
+          </>
+        }
+      />
+    </Panel>
+  );
+}
