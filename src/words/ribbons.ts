@@ -18,7 +18,10 @@ export const RIBBONS_WORDS = {
     free === longest ? `${free} free` : `${free} free, at most ${longest} in a row`,
   hint: 'Drag a block, or press M on it: arrows carry it by a slot, Page keys by ten, Ctrl with up or down to another universe. Space opens its slots.',
   readerHint: 'You are a reader here: blocks stay where they are. Enter opens the slots of a unit.',
-  keysWhileCarried: 'Enter puts it there, Escape leaves it.',
+  howToEnd: {
+    keys: 'Enter puts it there, Escape leaves it.',
+    pointer: 'Letting go puts it there, Escape leaves it.',
+  },
   gone: 'This unit is gone: someone removed it.',
   moved: (unit: string, from: string, to: string) => `${unit} moved from ${from} to ${to}.`,
   left: (unit: string, at: string) => `${unit} stays at ${at}.`,

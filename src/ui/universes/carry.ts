@@ -6,7 +6,7 @@ import { createListeners } from '../live/listeners.ts';
 import type { ApplyRefusal, RigStore } from '../live/rig-store.ts';
 
 /** A break on its way to another address. */
-export interface Carried {
+interface Carried {
   readonly block: BreakOf;
   readonly from: Absolute;
   /** Where it would start if it were put down now. */

@@ -44,7 +44,7 @@ export function CarryLine({ store, carry, landing, onTakenBack }: CarryLineProps
 
 function hintOf({ carried }: CarryState, who: 'editor' | 'reader'): string {
   if (who === 'reader') return words.readerHint;
-  return carried === undefined ? words.hint : words.keysWhileCarried;
+  return carried === undefined ? words.hint : words.howToEnd[carried.by];
 }
 
 function sentenceOf(rig: Rig, { carried, last }: CarryState, landing: Landing | undefined): string {

@@ -9,9 +9,10 @@ import { useHeight } from '../../grid/use-height.ts';
 import type { RigStore } from '../../live/rig-store.ts';
 import { blockKey } from '../../universes/block-cursor.ts';
 import { createCarry } from '../../universes/carry.ts';
+import { useWidth } from '../../universes/use-width.ts';
 import { CarryLine } from './carry-line.tsx';
 import { ribbonKey } from './ribbon-key.ts';
-import { RibbonRow } from './ribbon-row.tsx';
+import { RIBBON_COLUMNS, RibbonRow } from './ribbon-row.tsx';
 import { UnitPanel } from './unit-panel.tsx';
 import type { UniverseChoice } from './universe-list.tsx';
 import { useBlockCursor } from './use-block-cursor.ts';
@@ -26,7 +27,7 @@ export interface RibbonListProps {
   readonly onSlots: (universe: Universe) => void;
 }
 
-const LINE = 84;
+const LINE = 72;
 
 /** Every universe as a ribbon, and one more to carry blocks to. Blocks are one stop of Tab; mouse and keys carry them. */
 export function RibbonList({ store, rig, choices, onSlots }: RibbonListProps) {
@@ -38,6 +39,8 @@ export function RibbonList({ store, rig, choices, onSlots }: RibbonListProps) {
   const scroller = useRef<HTMLDivElement>(null);
   const probe = useRef<HTMLDivElement>(null);
   const line = useHeight(probe, LINE);
+  const strip = useRef<HTMLDivElement>(null);
+  const length = useWidth(strip);
   const ribbons = { universes, of: (universe: Universe) => store.occupancy().of(universe) };
   const { cursor, here, lead, go, lookAt, follow, onFocus } = useBlockCursor(store, ribbons, scroller);
   const landing = carried && landingOf(store.rig(), store.occupancy(), carried.block, carried.at);
@@ -72,7 +75,11 @@ export function RibbonList({ store, rig, choices, onSlots }: RibbonListProps) {
           onKeyDown={press}
           onFocus={onFocus}
         >
-          <div ref={probe} className="absolute h-[5.25rem] w-0 touch:h-[6.25rem] max-sm:h-[9.5rem]" />
+          <div ref={probe} className="absolute h-[4.5rem] w-0 touch:h-[5.5rem] max-sm:h-[9.25rem]" />
+          <div aria-hidden="true" className={`invisible absolute inset-x-4 h-0 sm:inset-x-5 ${RIBBON_COLUMNS}`}>
+            <div className="max-sm:hidden" />
+            <div ref={strip} />
+          </div>
           <div className="relative" style={{ height: total }}>
             {items.map(({ index, start, size }) => {
               const universe = universes[index];
@@ -87,6 +94,7 @@ export function RibbonList({ store, rig, choices, onSlots }: RibbonListProps) {
                     store={store}
                     universe={universe}
                     label={getRow(rig.universes, String(universe))?.label ?? ''}
+                    length={length}
                     writable={writable ? 'yes' : 'no'}
                     stop={here?.universe === universe ? blockKey(here.seat) : undefined}
                     held={carried && universeOf(carried.from) === universe ? blockKey(carried.block) : undefined}

@@ -1,4 +1,4 @@
-import { memo, type PointerEvent, useRef } from 'react';
+import { memo, type PointerEvent } from 'react';
 import { getRow } from '#base/table.ts';
 import type { Occupancy } from '#engine/address/occupancy.ts';
 import { SLOTS, slotOf, type Universe } from '#engine/model/address.ts';
@@ -12,7 +12,6 @@ import { RibbonBlock } from '../../universes/ribbon-block.tsx';
 import { type Block, blocksOf } from '../../universes/ribbon-blocks.ts';
 import { RibbonGround } from '../../universes/ribbon-ground.tsx';
 import { useOccupancy } from '../../universes/use-occupancy.ts';
-import { useWidth } from '../../universes/use-width.ts';
 import { LineField } from '../../workspace/panels/line-field.tsx';
 
 export interface RibbonRowProps {
@@ -20,6 +19,8 @@ export interface RibbonRowProps {
   readonly universe: Universe;
   readonly label: string;
   readonly writable: 'yes' | 'no';
+  /** Length of a ribbon in pixels: all are of one length, so it is measured once. */
+  readonly length: number;
   /** Key of the block that Tab comes to, if it is in this universe. */
   readonly stop: string | undefined;
   /** Key of the block that is carried, if it is from this universe. */
@@ -34,16 +35,16 @@ export interface RibbonRowProps {
   readonly onGrab: (event: PointerEvent, block: Block, universe: Universe) => void;
 }
 
+export const RIBBON_COLUMNS = 'grid grid-cols-[15rem_1fr] gap-x-3 max-sm:grid-cols-1';
+
 /** One of many ribbons: its name, label and room, and its blocks. */
-export const RibbonRow = memo(function RibbonRow({ store, universe, label, writable, ...row }: RibbonRowProps) {
+export const RibbonRow = memo(function RibbonRow({ store, universe, label, writable, length, ...row }: RibbonRowProps) {
   const occupancy = useOccupancy(store, universe);
   const rig = store.rig();
-  const strip = useRef<HTMLUListElement>(null);
-  const width = useWidth(strip);
   const { stop, held, landing, marked, onOpen, onSlots, onLabel, onGrab } = row;
   const grab = (event: PointerEvent, block: Block) => onGrab(event, block, universe);
   return (
-    <div className="grid grid-cols-[15rem_1fr] gap-x-3 max-sm:grid-cols-1">
+    <div className={RIBBON_COLUMNS}>
       <div className="min-w-0">
         <div className="flex items-baseline gap-2">
           <h3 className="font-serif text-name leading-6 font-semibold">
@@ -63,7 +64,6 @@ export const RibbonRow = memo(function RibbonRow({ store, universe, label, writa
       </div>
       <RibbonGround rig={rig} occupancy={occupancy}>
         <ul
-          ref={strip}
           data-universe={universe}
           aria-label={`${RIBBON_WORDS.universe} ${universe}`}
           className="absolute inset-0 select-none"
@@ -73,7 +73,7 @@ export const RibbonRow = memo(function RibbonRow({ store, universe, label, writa
               key={block.key}
               block={block}
               fixture={getRow(rig.fixtures, block.seat.fixture)}
-              pixels={(block.width * width) / 100}
+              pixels={(block.width * length) / 100}
               look={block.key === held ? 'held' : block.seat.fixture === marked ? 'marked' : 'plain'}
               tabIndex={block.key === stop ? 0 : -1}
               onGo={onOpen}
