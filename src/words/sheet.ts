@@ -64,7 +64,6 @@ export const SHEET_WORDS = {
   hazards: 'Hazards',
   positions: 'Positions',
   loads: 'Loads',
-  universes: 'Universes',
   notes: 'Notes',
   close: 'Close',
   apply: 'Apply',
@@ -235,15 +234,6 @@ export const POSITIONS_WORDS = {
   count: (units: number) => count(units, 'unit'),
   none: 'No position is in order yet.',
   unlisted: 'Typed in rows only:',
-} as const;
-
-export const UNIVERSES_WORDS = {
-  title: 'Universes',
-  summary: (used: number, free: number, unpatched: number) =>
-    `${count(used, 'universe')} in use · ${count(free, 'slot')} free in them · ${count(unpatched, 'fixture')} unpatched`,
-  none: 'No unit has an address yet.',
-  label: (universe: number) => `Label of universe ${universe}`,
-  labelHint: 'what it feeds',
 } as const;
 
 export const NOTES_WORDS = {

@@ -55,7 +55,6 @@ export type PanelName =
   | 'hazards'
   | 'positions'
   | 'loads'
-  | 'universes'
   | 'notes'
   | 'keys';
 

@@ -14,7 +14,6 @@ import { PlansPanel } from './panels/plans/plans-panel.tsx';
 import { PositionsPanel } from './panels/positions-panel.tsx';
 import { SlotsPanel } from './panels/slots-panel.tsx';
 import { TypesPanel } from './panels/types/types-panel.tsx';
-import { UniversesPanel } from './panels/universes-panel.tsx';
 
 export interface OpenPanelProps {
   readonly sheet: Sheet;
@@ -49,8 +48,6 @@ export function OpenPanel({ sheet, panel, onGo, onGoTo, onClose }: OpenPanelProp
       return <PositionsPanel sheet={sheet} onClose={onClose} />;
     case 'loads':
       return <LoadsPanel sheet={sheet} onGo={onGoTo} onClose={onClose} />;
-    case 'universes':
-      return <UniversesPanel sheet={sheet} onGo={onGoTo} onClose={onClose} />;
     case 'notes':
       return <NotesPanel sheet={sheet} onClose={onClose} />;
     case 'keys':

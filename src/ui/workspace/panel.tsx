@@ -5,27 +5,22 @@ import { Button } from '../kit/button.tsx';
 export interface PanelProps {
   readonly title: string;
   readonly about?: string;
-  /** `wide` takes the place of the sheet, `beside` stands next to it. */
-  readonly size?: 'beside' | 'wide';
   readonly onClose: () => void;
   readonly children: ReactNode;
 }
 
-const SIZES = {
-  beside:
-    'w-[26rem] max-w-full border-l border-rule-strong max-[50rem]:absolute max-[50rem]:inset-0 max-[50rem]:z-20 max-[50rem]:w-full',
-  wide: 'absolute inset-0 z-20',
-} as const;
+const BESIDE =
+  'w-[26rem] max-w-full border-l border-rule-strong max-[50rem]:absolute max-[50rem]:inset-0 max-[50rem]:z-20 max-[50rem]:w-full';
 
 /** Something beside the sheet: it takes the focus when it opens, and Escape closes it. */
-export function Panel({ title, about, size = 'beside', onClose, children }: PanelProps) {
+export function Panel({ title, about, onClose, children }: PanelProps) {
   const id = useId();
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
   return (
     <section
       aria-labelledby={id}
-      className={`flex shrink-0 flex-col bg-paper ${SIZES[size]}`}
+      className={`flex shrink-0 flex-col bg-paper ${BESIDE}`}
       onKeyDown={(event) => {
         if (event.key !== 'Escape' || event.defaultPrevented) return;
         event.preventDefault();

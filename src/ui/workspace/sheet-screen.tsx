@@ -88,7 +88,7 @@ function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn
   );
   const phone = useMedia(PHONE);
   const rows = useSheet(sheet, (state) => state.layout.rowCount);
-  const hasRibbon = panel !== 'universes' && !phone && rows > 0;
+  const hasRibbon = !phone && rows > 0;
   const goToRow = (row: FixtureId) => {
     const { selection, columns } = sheet.state();
     sheet.select(selectCell({ row, column: selection?.cursor.column ?? columns[0] ?? 'channel' }));

@@ -29,7 +29,6 @@ const PANELS = [
   'hazards',
   'positions',
   'loads',
-  'universes',
   'notes',
   'keys',
 ] as const;
@@ -43,7 +42,6 @@ const ON_A_PHONE: readonly PanelName[] = [
   'hazards',
   'positions',
   'loads',
-  'universes',
   'notes',
 ];
 
