@@ -57,9 +57,10 @@ describe('carrying', () => {
       },
     ];
     applyPlan(doc, { name: 'import', edits }, 'seed');
-    const link = linkAlone();
+    const seen: unknown[] = [];
+    const link = { ...linkAlone(), setWhere: (where: unknown) => void seen.push(where) };
     const store = openRigStore({ doc, link, origin: 'me', isMine: () => true, clock: { now: () => 0 } });
-    return { store, link, carry: createCarry(store) };
+    return { store, link, seen, carry: createCarry(store) };
   };
   const block = { fixture: fixtureId('f1'), part: 2 };
   const from = addressOf('1:101');
@@ -79,6 +80,15 @@ describe('carrying', () => {
     carry.takeBack();
     expect(addresses()).toEqual([1, 101]);
     expect(carry.state().last).toEqual({ kind: 'taken-back' });
+  });
+
+  it('lets others see the cell it is about, for as long as it is carried', () => {
+    const { seen, carry } = open();
+    carry.pickUp(block, from, 'keys');
+    carry.aim(addressOf('3:9'));
+    expect(seen).toEqual([{ fixture: 'f1', field: 'address2' }]);
+    carry.leave();
+    expect(seen.slice(1)).toEqual([null]);
   });
 
   it('leaves it where it was: by leaving, at its old address, past slot 512, for a reader', () => {

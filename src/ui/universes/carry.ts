@@ -1,4 +1,5 @@
 import { type Absolute, absolute, SLOTS, slotOf, type Universe, universeOf } from '#engine/model/address.ts';
+import { ADDRESS_FIELDS } from '#engine/model/field.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import { type BreakOf, moveBreakPlan } from '#engine/patch/move-break-plan.ts';
 import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
@@ -38,12 +39,16 @@ export interface Carry {
   put(): Absolute | undefined;
   leave(): void;
   takeBack(): void;
+  /** Says that another edit made here was refused. */
+  refused(refusal: ApplyRefusal): void;
 }
 
 export function createCarry(store: RigStore): Carry {
   let state: CarryState = { carried: undefined, last: undefined };
   const changed = createListeners();
   const set = (next: CarryState) => {
+    // Others see where a block is on its way, and that it is no more.
+    if (state.carried !== undefined && next.carried === undefined) store.setWhere(null);
     state = next;
     changed.tell();
   };
@@ -56,6 +61,7 @@ export function createCarry(store: RigStore): Carry {
         return false;
       }
       set({ carried: { block: { fixture, part }, from, at: from, by }, last: undefined });
+      store.setWhere({ fixture, field: ADDRESS_FIELDS[part - 1] ?? 'address' });
       return true;
     },
     aim(at) {
@@ -77,6 +83,7 @@ export function createCarry(store: RigStore): Carry {
     takeBack() {
       if (store.undo() !== undefined) set({ carried: undefined, last: { kind: 'taken-back' } });
     },
+    refused: (refusal) => set({ ...state, last: { kind: 'refused', refusal } }),
   };
 }
 

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useCallback, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import { type KeyboardEvent, useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import { getRow } from '#base/table.ts';
 import { LAST_UNIVERSE, type Universe, universeOf } from '#engine/model/address.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
@@ -32,6 +32,7 @@ const LINE = 72;
 /** Every universe as a ribbon, and one more to carry blocks to. Blocks are one stop of Tab; mouse and keys carry them. */
 export function RibbonList({ store, rig, choices, onSlots }: RibbonListProps) {
   const carry = useMemo(() => createCarry(store), [store]);
+  useEffect(() => carry.leave, [carry]);
   const { carried } = useSyncExternalStore(carry.subscribe, carry.state);
   const writable = useSyncExternalStore(store.subscribeLink, store.canEdit);
   const universes = useMemo(() => withNext(choices, writable ? 'editor' : 'reader'), [choices, writable]);
@@ -59,9 +60,11 @@ export function RibbonList({ store, rig, choices, onSlots }: RibbonListProps) {
   };
   const label = useCallback(
     (universe: Universe, text: string) => {
-      store.apply({ name: 'set-universe', edits: [{ kind: 'set-universe', universe, label: text.trim() }] });
+      const edit = { kind: 'set-universe', universe, label: text.trim() } as const;
+      const written = store.apply({ name: 'set-universe', edits: [edit] });
+      if (!written.ok) carry.refused(written.error);
     },
-    [store],
+    [store, carry],
   );
   return (
     <div className="relative flex min-h-0 flex-1">
@@ -75,7 +78,10 @@ export function RibbonList({ store, rig, choices, onSlots }: RibbonListProps) {
           onKeyDown={press}
           onFocus={onFocus}
         >
-          <div ref={probe} className="absolute h-[4.5rem] w-0 touch:h-[5.5rem] max-sm:h-[9.25rem]" />
+          <div
+            ref={probe}
+            className="absolute h-[4.5rem] w-0 touch:h-[6.75rem] max-sm:h-[8rem] touch:max-sm:h-[10.5rem]"
+          />
           <div aria-hidden="true" className={`invisible absolute inset-x-4 h-0 sm:inset-x-5 ${RIBBON_COLUMNS}`}>
             <div className="max-sm:hidden" />
             <div ref={strip} />
