@@ -17,6 +17,7 @@ export const RIBBONS_WORDS = {
   room: (free: number, longest: number) =>
     free === longest ? `${free} free` : `${free} free, at most ${longest} in a row`,
   hint: 'Drag a block, or press M on it: arrows carry it by a slot, Page keys by ten, Ctrl with up or down to another universe. Space opens its slots.',
+  fingerHint: 'A tap on a block opens its slots. Blocks are carried with a mouse, a pen or a keyboard.',
   readerHint: 'You are a reader here: blocks stay where they are. Enter opens the slots of a unit.',
   howToEnd: {
     keys: 'Enter puts it there, Escape leaves it.',

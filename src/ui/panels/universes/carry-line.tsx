@@ -37,7 +37,8 @@ export function CarryLine({ store, carry, landing, onTakenBack }: CarryLineProps
       {state.last?.kind === 'moved' && mine === 'move' ? (
         <LinkButton onClick={takeBack}>{words.takeBack}</LinkButton>
       ) : null}
-      <p className="text-small text-soft">{hintOf(state, writable ? 'editor' : 'reader')}</p>
+      <p className="hidden text-small text-soft touch:block">{words.fingerHint}</p>
+      <p className="text-small text-soft touch:hidden">{hintOf(state, writable ? 'editor' : 'reader')}</p>
     </div>
   );
 }
