@@ -83,7 +83,6 @@ export const FIRMWARE_WORDS = {
   right: 'All units that were looked at have it.',
   found: (firmware: string) => (firmware === '' ? 'not looked at' : firmware),
   none: 'No unit has a type yet.',
-  all: 'Fill in all of them',
 } as const;
 
 export const HAZARDS_WORDS = {

@@ -4,6 +4,7 @@ import type { Fixture } from '../model/fixture.ts';
 import type { SignedHazard } from '../model/fixture-type.ts';
 import { type FixtureId, foldName, type ModeId, modeId } from '../model/ids.ts';
 import type { Mode, Rig } from '../model/rig.ts';
+import { hasCopies } from '../type/copied-types.ts';
 import { firmwareFits, firmwareKey, sameFirmware } from '../type/firmware.ts';
 import { needsSignature } from '../type/needs-signature.ts';
 import { type Pin, pinnedMode } from '../type/pin.ts';
@@ -19,9 +20,7 @@ const NONE: readonly Finding[] = Object.freeze([]);
 
 /** Whether a rig has anything that `typeFindings` could speak of. */
 export function hasTypeMatter(rig: Rig): boolean {
-  if (rig.wanted.size > 0) return true;
-  for (const mode of rowsOf(rig.modes)) if (mode.pin !== null) return true;
-  return false;
+  return rig.wanted.size > 0 || hasCopies(rig);
 }
 
 /**

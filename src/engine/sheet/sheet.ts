@@ -1,4 +1,3 @@
-import { rowsOf } from '#base/table.ts';
 import { modeOf } from '../model/find-mode.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Fixture } from '../model/fixture.ts';
@@ -6,6 +5,7 @@ import type { Hazards } from '../model/fixture-type.ts';
 import { foldName } from '../model/ids.ts';
 import type { Mode, Rig } from '../model/rig.ts';
 import type { LoadRules } from '../supply/load-rules.ts';
+import { hasCopies } from '../type/copied-types.ts';
 import type { PinnedUse } from '../type/pin-slots.ts';
 import type { PatchColumn } from './patch-format.ts';
 import type { SlotState } from './universe-slots.ts';
@@ -140,11 +140,6 @@ export function cautionLines(rig: Rig, fixtures: Iterable<Fixture>, standing: St
   }
   const sorted = [...lines].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, line]) => line);
   return sorted.length === 0 ? [] : [...sorted, { kind: 'caution', type: '', text: standing.cautionFoot }];
-}
-
-function hasCopies({ modes }: Rig): boolean {
-  for (const { pin } of rowsOf(modes)) if (pin !== null) return true;
-  return false;
 }
 
 /** Cautions that are of no type: of all that stands on a sheet. */

@@ -7,3 +7,9 @@ export function copiedTypes({ modes }: Pick<Rig, 'modes'>): readonly string[] {
   for (const { pin } of rowsOf(modes)) if (pin !== null) ids.add(pin.typeId);
   return [...ids].sort();
 }
+
+/** Whether a rig has a copy of any type. */
+export function hasCopies({ modes }: Pick<Rig, 'modes'>): boolean {
+  for (const { pin } of rowsOf(modes)) if (pin !== null) return true;
+  return false;
+}
