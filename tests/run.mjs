@@ -59,6 +59,9 @@ for (const step of steps) {
   console.log(`== ${step.name}: ${passed ? 'passed' : 'FAILED'} in ${Math.round((Date.now() - from) / 1000)} s`);
 }
 
+const failed = [...failedOfVitest(vitestReport), ...failedOfPlaywright(playwrightReport)];
+// Said again at the end, where somebody who reads only the last lines finds it.
+if (failed.length > 0) console.log(`\nFailed:\n${failed.map((name) => `- ${name}`).join('\n')}`);
 rmSync(scratch, { recursive: true, force: true });
 console.log(`\n${totals.passed} passed, ${totals.failed} failed, ${totals.skipped} skipped`);
 const skippedInCi = process.env.CI === 'true' && totals.skipped > 0;
@@ -93,4 +96,20 @@ function countPlaywright(file) {
   if (!existsSync(file)) return { passed: 0, failed: 1, skipped: 0 };
   const { expected, unexpected, flaky, skipped } = JSON.parse(readFileSync(file, 'utf8')).stats;
   return { passed: expected, failed: unexpected + flaky, skipped };
+}
+
+function failedOfVitest(file) {
+  if (!existsSync(file)) return [];
+  return JSON.parse(readFileSync(file, 'utf8')).testResults.flatMap(({ name, status, message, assertionResults }) => {
+    const tests = assertionResults.filter((one) => one.status === 'failed');
+    if (tests.length === 0) return status === 'failed' ? [`${name}: ${message}`] : [];
+    return tests.map((one) => `${name}: ${one.fullName}: ${one.failureMessages[0]?.split('\n')[0] ?? ''}`);
+  });
+}
+
+function failedOfPlaywright(file) {
+  if (!existsSync(file)) return [];
+  const specsOf = (suite) => [...(suite.specs ?? []), ...(suite.suites ?? []).flatMap(specsOf)];
+  const specs = JSON.parse(readFileSync(file, 'utf8')).suites.flatMap(specsOf);
+  return specs.filter((spec) => !spec.ok).map((spec) => `${spec.file}: ${spec.title}`);
 }

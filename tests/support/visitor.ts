@@ -45,6 +45,7 @@ export function newVisitor(url: string): Visitor {
         ...headers,
       },
       ...(body === undefined ? {} : { body: isRaw(body) ? body : JSON.stringify(body) }),
+      ...(body instanceof ReadableStream ? { duplex: 'half' as const } : {}),
       redirect: 'manual',
     });
     for (const line of response.headers.getSetCookie()) keep(jar, line);
@@ -87,9 +88,9 @@ export function newVisitor(url: string): Visitor {
   };
 }
 
-/** Text and bytes are sent as they are, everything else as JSON. */
-const isRaw = (body: unknown): body is string | Uint8Array<ArrayBuffer> =>
-  typeof body === 'string' || body instanceof Uint8Array;
+/** Text, bytes and streams are sent as they are, everything else as JSON. */
+const isRaw = (body: unknown): body is string | Uint8Array<ArrayBuffer> | ReadableStream =>
+  typeof body === 'string' || body instanceof Uint8Array || body instanceof ReadableStream;
 
 function keep(jar: Map<string, string>, line: string): void {
   const [pair = ''] = line.split(';');
