@@ -1,20 +1,18 @@
-import AxeBuilder from '@axe-core/playwright';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
+import { axeFaults } from './support/axe-faults.ts';
 import { enterDemo, fresh, makeRig } from './support/doors.ts';
 import { watchConsole } from './support/watch-console.ts';
-
-const faults = async (page: Page) => (await new AxeBuilder({ page }).analyze()).violations.map(({ id }) => id);
 
 test('the front page says what the tool is for, and lets one look around in a click', async ({ page }) => {
   const complaints = watchConsole(page);
   await page.goto('/');
   await expect(page).toHaveTitle('Rigledger');
   await expect(page.getByText('The live, checked patch of a lighting rig.')).toBeVisible();
-  expect(await faults(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   await page.getByRole('button', { name: 'Look around as the technician' }).click();
   await expect(page.getByRole('button', { name: 'Bram Kettle' })).toBeVisible();
   await expect(page.getByRole('link', { name: 'The Lantern Tide' })).toBeVisible();
-  expect(await faults(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   expect(complaints).toEqual([]);
 });
 
@@ -30,7 +28,7 @@ test('an invitation waits while a new person makes an account, lets them in as w
   await page.keyboard.press('Enter');
   await page.getByRole('link', { name: `${crew}: members and venues` }).click();
   await expect(page.getByRole('heading', { level: 1, name: crew })).toBeVisible();
-  expect(await faults(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   await page.getByRole('button', { name: 'Make an invitation link' }).click();
   await page.getByLabel('What they will be').selectOption('reader');
   await page.getByRole('button', { name: 'Make the link' }).click();
@@ -74,13 +72,13 @@ test('a dialog takes the focus, gives it back on Escape, and the theme holds ove
   await page.keyboard.press('Enter');
   await expect(page.getByRole('dialog', { name: 'Account' })).toBeVisible();
   await page.getByLabel('Day or dark').selectOption('dark');
-  expect(await faults(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   await page.keyboard.press('Escape');
   await expect(account).toBeFocused();
   await page.reload();
   // The dark paper of theme.css.
   await expect(page.locator('html')).toHaveCSS('background-color', 'rgb(16, 13, 10)');
-  expect(await faults(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
 });
 
 test('a rig that is not mine answers as one that does not exist', async ({ page }) => {

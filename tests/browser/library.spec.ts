@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { present } from '#base/assert.ts';
 import { type FixtureType, NO_HAZARDS } from '#engine/model/fixture-type.ts';
@@ -8,6 +7,7 @@ import { GENERIC_TYPES } from '#engine/type/generic-types.ts';
 import { exportGdtf } from '#exchange/gdtf/export-gdtf.ts';
 import { importGdtf } from '#exchange/gdtf/import-gdtf.ts';
 import { unpack } from '#server/archive/unpack.ts';
+import { axeFaults } from './support/axe-faults.ts';
 import { enterDemo, fresh } from './support/doors.ts';
 import { watchConsole } from './support/watch-console.ts';
 
@@ -82,10 +82,7 @@ async function openLibrary(page: Page): Promise<void> {
   await page.getByRole('combobox', { name: 'Find a type' }).waitFor();
 }
 
-const expectClean = async (page: Page) =>
-  expect(
-    (await new AxeBuilder({ page }).analyze()).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`),
-  ).toEqual([]);
+const expectClean = async (page: Page) => expect(await axeFaults(page)).toEqual([]);
 
 test('a type comes in as a file, is found by keyboard, grows a revision, and goes out as the file it was', async ({
   page,

@@ -1,23 +1,14 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { type ServedPage, servePage } from '#tests/support/sheet-page/serve-page.ts';
-import { watchConsole } from './support/watch-console.ts';
+import { axeFaults } from './support/axe-faults.ts';
+import { servedScreen } from './support/served-screen.ts';
 
-let served: ServedPage;
+const served = servedScreen();
 
-test.beforeAll(async () => {
-  served = await servePage('tests/support/sheet-page/screen-page.tsx');
-});
-
-test.afterAll(() => served.close());
+/** What is open beside the sheet. */
+const PANEL = 'section:has(> div > h2)';
 
 const openPanel = (page: Page, name: string) =>
   page.getByRole('toolbar', { name: 'Tools of the sheet' }).getByRole('button', { name, exact: true }).click();
-
-const violations = async (page: Page) => {
-  const results = await new AxeBuilder({ page }).include('section:has(> div > h2)').analyze();
-  return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`);
-};
 
 const circuit = (page: Page, name: string) =>
   page
@@ -26,7 +17,6 @@ const circuit = (page: Page, name: string) =>
     .filter({ has: page.getByRole('heading', { name: new RegExp(`^${name}\\b`) }) });
 
 test('what circuits carry, by the rules a person chooses, and what nobody knows', async ({ page }) => {
-  const complaints = watchConsole(page);
   await page.goto(served.url);
   await openPanel(page, 'Loads');
   // Four profiles of 245 W at a power factor of 0.95: 245 / (230 × 0.95) × 4 = 4.485 A.
@@ -34,7 +24,7 @@ test('what circuits carry, by the rules a person chooses, and what nobody knows'
   await expect(circuit(page, 'FB-1')).toContainText('4 units · at 230 V, taking all of a breaker’s rating');
   await expect(page.getByText(/a licensed electrician has the last word/)).toBeVisible();
   await expect(page.getByText(/a competent rigger has the last word/)).toBeVisible();
-  expect(await violations(page)).toEqual([]);
+  expect(await axeFaults(page, { within: PANEL })).toEqual([]);
 
   await page.getByLabel('Nominal voltage').selectOption('120 V');
   await page.getByLabel('Loads of three hours or more may take').selectOption('80 % of a breaker’s rating');
@@ -54,7 +44,6 @@ test('what circuits carry, by the rules a person chooses, and what nobody knows'
   await expect(
     page.locator('[role="row"][aria-selected="true"], [role="row"]:has([aria-selected="true"])'),
   ).toContainText('Box left');
-  expect(complaints).toEqual([]);
 });
 
 test('how the switches of a unit stand for its address', async ({ page }) => {
@@ -69,7 +58,7 @@ test('how the switches of a unit stand for its address', async ({ page }) => {
   await expect(list.getByRole('listitem')).toHaveText(stands);
   await expect(page.getByText('On: 1, 3, 5, 6, 8')).toBeVisible();
   await expect(page.getByText(/hold the address\. Check it on the unit/)).toBeVisible();
-  expect(await violations(page)).toEqual([]);
+  expect(await axeFaults(page, { within: PANEL })).toEqual([]);
 
   // A scroller's switches hold one less: 4:381 is 380 = 256 + 64 + 32 + 16 + 8 + 4.
   await find.fill('271');
@@ -77,5 +66,5 @@ test('how the switches of a unit stand for its address', async ({ page }) => {
   await expect(page.getByRole('list', { name: 'Address switches: For 4:381, break 2' })).toBeVisible();
   await expect(page.getByText('On: 3, 4, 5, 6, 7, 9')).toBeVisible();
   await page.emulateMedia({ colorScheme: 'dark' });
-  expect(await violations(page)).toEqual([]);
+  expect(await axeFaults(page, { within: PANEL })).toEqual([]);
 });

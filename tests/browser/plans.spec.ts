@@ -1,31 +1,14 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { type ServedPage, servePage } from '#tests/support/sheet-page/serve-page.ts';
+import { axeFaults } from './support/axe-faults.ts';
+import { press } from './support/press.ts';
+import { servedScreen } from './support/served-screen.ts';
 
-let served: ServedPage;
-let troubles: string[] = [];
-
-test.beforeAll(async () => {
-  served = await servePage('tests/support/sheet-page/screen-page.tsx');
-});
-
-test.afterAll(() => served.close());
+const served = servedScreen();
 
 test.beforeEach(async ({ page }) => {
-  troubles = [];
-  page.on('pageerror', (error) => troubles.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') troubles.push(message.text());
-  });
   await page.goto(served.url);
   await page.getByRole('grid', { name: 'Patch sheet' }).focus();
 });
-
-test.afterEach(() => expect(troubles).toEqual([]));
-
-const press = async (page: Page, ...keys: readonly string[]) => {
-  for (const key of keys) await page.keyboard.press(key);
-};
 
 const openPlans = (page: Page) =>
   page.getByRole('toolbar', { name: 'Tools of the sheet' }).getByRole('button', { name: 'Plans', exact: true }).click();
@@ -48,8 +31,7 @@ test('every clash is cleared at once, with what each move costs, and taken back'
   await expect(dialog.getByText(/that costs \d+, counting 1/)).toBeVisible();
   await expect(dialog.getByText('Nothing that clears as much costs less.')).toBeVisible();
   await expect(dialog.getByRole('columnheader', { name: 'Cost' })).toBeVisible();
-  const { violations } = await new AxeBuilder({ page }).include('dialog').analyze();
-  expect(violations.map(({ id }) => id)).toEqual([]);
+  expect(await axeFaults(page, { within: 'dialog' })).toEqual([]);
   await dialog.getByRole('button', { name: 'Apply' }).click();
   await expect(dialog).toBeHidden();
   expect(await blockers(page)).toBe(0);

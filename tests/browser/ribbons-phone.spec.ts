@@ -1,14 +1,8 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
-import { type ServedPage, servePage } from '#tests/support/sheet-page/serve-page.ts';
+import { axeFaults } from './support/axe-faults.ts';
+import { servedScreen } from './support/served-screen.ts';
 
-let served: ServedPage;
-
-test.beforeAll(async () => {
-  served = await servePage('tests/support/sheet-page/screen-page.tsx');
-});
-
-test.afterAll(() => served.close());
+const served = servedScreen();
 
 test('ribbons stand under each other, and a tap opens a unit', async ({ page }) => {
   await page.goto(`${served.url}?universes`);
@@ -22,7 +16,7 @@ test('ribbons stand under each other, and a tap opens a unit', async ({ page }) 
   expect(label.y).toBeGreaterThan(ribbon.y + ribbon.height);
   // Source: WCAG 2.1, success criterion 2.5.5.
   expect(label.height).toBeGreaterThanOrEqual(44);
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   await page
     .getByRole('list', { name: 'Universe 1', exact: true })
     .getByRole('button', { name: /^Bar 1 · 1,/ })

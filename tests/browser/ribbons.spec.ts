@@ -1,32 +1,15 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { type ServedPage, servePage } from '#tests/support/sheet-page/serve-page.ts';
+import { axeFaults } from './support/axe-faults.ts';
+import { press } from './support/press.ts';
+import { servedScreen } from './support/served-screen.ts';
 
-let served: ServedPage;
-let troubles: string[] = [];
-
-test.beforeAll(async () => {
-  served = await servePage('tests/support/sheet-page/screen-page.tsx');
-});
-
-test.afterAll(() => served.close());
+const served = servedScreen();
 
 test.beforeEach(async ({ page }) => {
-  troubles = [];
-  page.on('pageerror', (error) => troubles.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') troubles.push(message.text());
-  });
   await page.goto(`${served.url}?universes`);
   await page.getByRole('button', { name: 'All ribbons' }).click();
   await expect(ribbon(page, 1)).toBeVisible();
 });
-
-test.afterEach(() => expect(troubles).toEqual([]));
-
-const press = async (page: Page, ...keys: readonly string[]) => {
-  for (const key of keys) await page.keyboard.press(key);
-};
 
 const ribbon = (page: Page, universe: number) => page.getByRole('list', { name: `Universe ${universe}`, exact: true });
 const block = (page: Page, universe: number, name: RegExp) => ribbon(page, universe).getByRole('button', { name });
@@ -94,11 +77,11 @@ test('a block is moved by keyboard alone, and one that clashes may be put', asyn
   await press(page, 'Space');
   const card = page.getByRole('region', { name: 'Slots' });
   await expect(card.getByRole('heading', { name: 'Front bridge · 1' })).toBeVisible();
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   await press(page, 'Escape');
   await expect(block(page, 1, /^Front bridge · 1,/)).toBeFocused();
   await press(page, 'm', 'Control+ArrowDown');
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
 });
 
 test('a ribbon leads to its slots, its label is written here, and a reader carries nothing', async ({ page }) => {

@@ -1,17 +1,11 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
-import { type ServedPage, servePage } from '#tests/support/sheet-page/serve-page.ts';
+import { axeFaults } from './support/axe-faults.ts';
+import { servedScreen } from './support/served-screen.ts';
 
 /** What a thumb hits, in CSS pixels. Source: WCAG 2.1, success criterion 2.5.5. */
 const TARGET = 44;
 
-let served: ServedPage;
-
-test.beforeAll(async () => {
-  served = await servePage('tests/support/sheet-page/screen-page.tsx');
-});
-
-test.afterAll(() => served.close());
+const served = servedScreen();
 
 test('one unit at a time: find it, read it, change it, go on to the next', async ({ page }) => {
   test.setTimeout(240_000);
@@ -26,10 +20,7 @@ test('one unit at a time: find it, read it, change it, go on to the next', async
   await page.getByRole('textbox', { name: 'Address', exact: true }).press('Enter');
   await expect(page.getByText('369', { exact: true })).toBeVisible();
   await expect(page.getByRole('button', { name: '1 blocker' })).toBeVisible();
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(
-    violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`),
-  ).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   await page.getByRole('button', { name: 'List' }).tap();
   await expect(page.getByRole('button', { name: /Bar 1 · 5/ })).toBeVisible();
 });

@@ -1,31 +1,14 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { type ServedPage, servePage } from '#tests/support/sheet-page/serve-page.ts';
+import { axeFaults } from './support/axe-faults.ts';
+import { press } from './support/press.ts';
+import { servedScreen } from './support/served-screen.ts';
 
-let served: ServedPage;
-let troubles: string[] = [];
-
-test.beforeAll(async () => {
-  served = await servePage('tests/support/sheet-page/screen-page.tsx');
-});
-
-test.afterAll(() => served.close());
+const served = servedScreen();
 
 test.beforeEach(async ({ page }) => {
-  troubles = [];
-  page.on('pageerror', (error) => troubles.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') troubles.push(message.text());
-  });
   await page.goto(served.url);
   await page.getByRole('grid', { name: 'Patch sheet' }).focus();
 });
-
-test.afterEach(() => expect(troubles).toEqual([]));
-
-const press = async (page: Page, ...keys: readonly string[]) => {
-  for (const key of keys) await page.keyboard.press(key);
-};
 
 /** The cell the cursor is in, as assistive technology is told. */
 const cursor = (page: Page) =>
@@ -216,13 +199,6 @@ test('the ribbon places the selected unit by keys', async ({ page }) => {
   await expect(page.getByRole('grid')).toBeFocused();
 });
 
-const violationsIn = async (page: Page, part: string, rules?: readonly string[]) => {
-  const builder = new AxeBuilder({ page }).include(part);
-  if (rules) builder.withRules([...rules]);
-  const { violations } = await builder.analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(' | ')}`);
-};
-
 const openPanel = (page: Page, name: string) =>
   page.getByRole('toolbar', { name: 'Tools of the sheet' }).getByRole('button', { name, exact: true }).click();
 
@@ -230,19 +206,19 @@ test('axe finds nothing on the sheet, with a cell open, and before a plan is app
   test.setTimeout(240_000);
   await toAddressOf(page, 104);
   await press(page, 'F2');
-  expect(await violationsIn(page, 'main')).toEqual([]);
+  expect(await axeFaults(page, { within: 'main' })).toEqual([]);
   await press(page, 'Escape', 'F9');
-  expect(await violationsIn(page, 'dialog')).toEqual([]);
+  expect(await axeFaults(page, { within: 'dialog' })).toEqual([]);
 });
 
 test('axe finds nothing in anything beside the sheet', async ({ page }) => {
   test.setTimeout(240_000);
   for (const panel of ['Findings', 'Filter', 'Columns', 'Plans', 'Types', 'Positions', 'Notes']) {
     await openPanel(page, panel);
-    expect(await violationsIn(page, 'section:has(> div > h2)')).toEqual([]);
+    expect(await axeFaults(page, { within: 'section:has(> div > h2)' })).toEqual([]);
   }
   await openPanel(page, 'Keys');
-  expect(await violationsIn(page, 'dialog')).toEqual([]);
+  expect(await axeFaults(page, { within: 'dialog' })).toEqual([]);
 });
 
 test('everything can be read in the dark', async ({ page }) => {
@@ -250,5 +226,5 @@ test('everything can be read in the dark', async ({ page }) => {
   await page.emulateMedia({ colorScheme: 'dark' });
   await toAddressOf(page, 104);
   await openPanel(page, 'Findings');
-  expect(await violationsIn(page, 'main', ['color-contrast'])).toEqual([]);
+  expect(await axeFaults(page, { within: 'main', rules: ['color-contrast'] })).toEqual([]);
 });

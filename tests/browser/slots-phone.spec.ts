@@ -1,19 +1,11 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { type ServedPage, servePage } from '#tests/support/sheet-page/serve-page.ts';
+import { axeFaults } from './support/axe-faults.ts';
+import { servedScreen } from './support/served-screen.ts';
 
 /** What a thumb hits, in CSS pixels. Source: WCAG 2.1, success criterion 2.5.5. */
 const TARGET = 44;
 
-let served: ServedPage;
-
-test.beforeAll(async () => {
-  served = await servePage('tests/support/sheet-page/screen-page.tsx');
-});
-
-test.afterAll(() => served.close());
-
-const axe = async (page: Page) => (await new AxeBuilder({ page }).analyze()).violations.map(({ id }) => id);
+const served = servedScreen();
 
 const smallTargets = (page: Page) =>
   page.evaluate((target) => {
@@ -30,12 +22,12 @@ test('a universe is chosen from the device’s own list, and a tap on a slot ope
   await page.getByLabel('Universe', { exact: true }).selectOption({ label: '2 Bars 2 and 3: 480 used · 32 free' });
   const grid = page.getByRole('grid', { name: 'Slots of universe 2' });
   await expect(grid).toHaveAttribute('aria-rowcount', '513');
-  expect(await axe(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   expect(await smallTargets(page)).toEqual([]);
   await grid.getByRole('row').nth(3).tap();
   const card = page.getByRole('region', { name: 'Slots' });
   await expect(card.locator('tr[aria-current="true"]')).toContainText('2:3');
-  expect(await axe(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   expect(await smallTargets(page)).toEqual([]);
   await card.getByRole('button', { name: 'Close' }).tap();
   await expect(card).toHaveCount(0);

@@ -1,18 +1,10 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { parse } from 'csv-parse/sync';
+import { axeFaults } from './support/axe-faults.ts';
 import { enterDemo, fresh, makeRig } from './support/doors.ts';
+import { press } from './support/press.ts';
 import { watchConsole } from './support/watch-console.ts';
-
-const axe = async (page: Page) => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`);
-};
-
-const press = async (page: Page, ...keys: readonly string[]) => {
-  for (const key of keys) await page.keyboard.press(key);
-};
 
 async function openDemoRig(page: Page): Promise<void> {
   await enterDemo(page, 'technician');
@@ -46,7 +38,7 @@ test('the demo’s universes name every slot: on screen by keyboard alone, and i
   await expect(card.getByRole('heading', { name: 'Front bridge · 1' })).toBeVisible();
   await expect(card.getByText('It gets hot.')).toBeVisible();
   await expect(card.locator('tr[aria-current="true"]')).toContainText('1:3');
-  expect(await axe(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   await press(page, 'Escape');
   await expect(card).toHaveCount(0);
   await expect(slots(page, 1)).toBeFocused();
@@ -109,7 +101,7 @@ test('the slots of a row stand beside the sheet by one key, and follow the row',
   await expect(card.getByRole('heading', { name: 'Front bridge · 1' })).toBeVisible();
   await expect(card.getByRole('row', { name: /^1:2 2 Dimmer fine/ })).toBeVisible();
   await expect(card.getByText('129–255')).toBeVisible();
-  expect(await axe(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   await card.getByRole('button', { name: 'Next unit' }).press('Enter');
   await expect(card.getByRole('heading', { name: 'Front bridge · 2' })).toBeVisible();
   await press(page, 'Escape');

@@ -1,6 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import { type Browser, expect, type Page, test } from '@playwright/test';
+import { axeFaults } from './support/axe-faults.ts';
 import { enterDemo, fresh } from './support/doors.ts';
+import { press } from './support/press.ts';
 import { watchConsole } from './support/watch-console.ts';
 
 /**
@@ -42,10 +43,6 @@ const grid = (page: Page) => page.getByRole('grid', { name: 'Slot chart' });
 const cell = (page: Page, row: number, column: string) =>
   grid(page).getByRole('row').nth(row).locator(`[data-column="${column}"]`);
 
-const press = async (page: Page, ...keys: readonly string[]) => {
-  for (const key of keys) await page.keyboard.press(key);
-};
-
 /** Pastes as a person does: the text arrives in one event, with the clipboard behind it. */
 const paste = (page: Page, text: string) =>
   page.evaluate((plain) => {
@@ -73,10 +70,7 @@ async function sit(browser: Browser, as: 'designer' | 'technician', base: string
 }
 
 const accessible = async (page: Page) => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(
-    violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`),
-  ).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
 };
 
 const saved = (page: Page) => expect(page.getByText('saved', { exact: true })).toBeVisible();

@@ -1,10 +1,10 @@
-import { type KeyboardEvent, useId, useLayoutEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, useId, useLayoutEffect, useRef } from 'react';
 import type { DraftRow } from '#engine/draft/draft.ts';
 import { suggestAttributes } from '#engine/type/attribute-names.ts';
 import { DRAFT_SCREEN_WORDS } from '#words/draft-screen.ts';
 import { ROW_NAMES } from '#words/drafts.ts';
+import { CellLine } from '../../grid/cell-line.tsx';
 import { closingOf } from '../../grid/closing.ts';
-import { SuggestionList } from '../../grid/suggestion-list.tsx';
 import type { Desk, OpenCell } from '../desk.ts';
 import { useDesk } from '../use-desk.ts';
 import { closeCell, leaveCell } from './chart-actions.ts';
@@ -32,74 +32,18 @@ interface EditorProps {
 const MOST = 8;
 
 function Line({ desk, open, row }: EditorProps & { readonly row: DraftRow }) {
-  const listId = useId();
-  const input = useRef<HTMLInputElement>(null);
-  const [chosen, setChosen] = useState(-1);
   const { column } = open.cell;
-  const offered = column === 'attribute' ? attributesFor(open.text, row) : [];
-  useLayoutEffect(() => {
-    const field = input.current;
-    field?.focus({ preventScroll: true });
-    field?.setSelectionRange(field.value.length, field.value.length);
-  }, []);
-  const write = (text: string) => desk.set({ open: { ...open, text } });
-  const press = (event: KeyboardEvent) => {
-    if (event.nativeEvent.isComposing) return;
-    event.stopPropagation();
-    const step = event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0;
-    if (step !== 0 && offered.length > 0) {
-      event.preventDefault();
-      setChosen(Math.max(-1, Math.min(offered.length - 1, chosen + step)));
-      return;
-    }
-    const closing = closingOf(event, open.how);
-    if (closing === undefined) return;
-    event.preventDefault();
-    if (closing === 'leave') return leaveCell(desk);
-    const value = offered[chosen];
-    if (value !== undefined) write(value);
-    closeCell(desk, closing.scope, closing.onward);
-  };
-  const combobox = {
-    role: 'combobox',
-    'aria-expanded': offered.length > 0,
-    'aria-controls': listId,
-    'aria-autocomplete': 'list',
-    'aria-activedescendant': chosen >= 0 && chosen < offered.length ? `${listId}-${chosen}` : undefined,
-  } as const;
   return (
-    <>
-      <input
-        ref={input}
-        {...(column === 'attribute' ? combobox : {})}
-        aria-label={ROW_NAMES[column]}
-        autoComplete="off"
-        spellCheck={false}
-        value={open.text}
-        className="absolute inset-0 z-[3] bg-sheet px-2 text-inherit outline-2 -outline-offset-2 outline-ink"
-        onChange={(event) => {
-          setChosen(-1);
-          write(event.currentTarget.value);
-        }}
-        onKeyDown={press}
-        onBlur={({ currentTarget }) => {
-          // A person who only goes to another window comes back to what they were typing.
-          if (document.activeElement !== currentTarget) closeCell(desk, 'cell', 'stay');
-        }}
-      />
-      {column === 'attribute' ? (
-        <SuggestionList
-          id={listId}
-          anchor={input}
-          offered={offered}
-          chosen={chosen}
-          onTake={(text) => {
-            write(text);
-            closeCell(desk, 'cell', 'down');
-          }}
-        />
-      ) : null}
-    </>
+    <CellLine
+      label={ROW_NAMES[column]}
+      text={open.text}
+      how={open.how}
+      offered={column === 'attribute' ? attributesFor(open.text, row) : null}
+      className="z-[3]"
+      onWrite={(text) => desk.set({ open: { ...open, text } })}
+      onClose={(scope, onward) => closeCell(desk, scope, onward)}
+      onLeave={() => leaveCell(desk)}
+    />
   );
 }
 
