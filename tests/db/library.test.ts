@@ -375,16 +375,22 @@ describe.each(STORE_KINDS)('the library on the %s store', (kind) => {
 
   it('lets one person send two files at once, not three', async () => {
     await newCrew();
-    // Four files that do not end: two of them hold the places, whichever reach the server first.
-    const begun = [1, 2, 3, 4].map((slots) => holdBack(sampleFile(slots)));
-    const waiting = begun.map(({ body }) => lead.request('POST', typeUploadPath(crewId), { body, headers: FILE }));
+    // One more file that does not end before every try: which of them gets a place is a race, but in the end two such files have both.
+    const begun: ReturnType<typeof holdBack>[] = [];
+    const waiting: Promise<Answer>[] = [];
     const tried: number[] = [];
-    while (tried.at(-1) !== 429 && tried.length < 100) tried.push((await send(sampleFile(5))).status);
-    expect(tried.at(-1)).toBe(429);
+    while (tried.at(-1) !== 429 && tried.length < 50) {
+      const held = holdBack(sampleFile(begun.length + 1));
+      begun.push(held);
+      waiting.push(lead.request('POST', typeUploadPath(crewId), { body: held.body, headers: FILE }));
+      tried.push((await send(sampleFile(60))).status);
+    }
     for (const { letGo } of begun) letGo();
     const statuses = (await Promise.all(waiting)).map(({ status }) => status);
-    expect(statuses.sort()).toEqual([200, 200, 429, 429]);
-    expect((await send(sampleFile(6))).status).toBe(200);
+    expect(tried.at(-1)).toBe(429);
+    expect(statuses.filter((status) => status === 200).length).toBeGreaterThanOrEqual(2);
+    expect(statuses.filter((status) => status !== 200 && status !== 429)).toEqual([]);
+    expect((await send(sampleFile(61))).status).toBe(200);
   });
 });
 
