@@ -58,6 +58,10 @@ export const FIELD_WORDS: Readonly<Record<Field, string>> = {
   notes: 'notes',
   order: 'place in the sheet',
   firmware: 'firmware',
+  run: 'run',
+  along: 'place on the run',
+  cable: 'metres of cable',
+  lock: 'lock',
 };
 
 /** The most units a sentence names before it counts the rest. */

@@ -110,6 +110,9 @@ export const MEANING_WORDS: Readonly<Record<Meaning, string>> = {
   circuit: 'circuit',
   notes: 'notes',
   firmware: 'firmware',
+  run: 'run (data line)',
+  cable: 'metres of cable',
+  lock: 'lock on its address',
   universe: 'universe',
   slot: 'slot',
   universe2: 'universe, break 2',
@@ -122,6 +125,7 @@ export const MEANING_WORDS: Readonly<Record<Meaning, string>> = {
   footprint: 'footprint (slots)',
   quantity: 'quantity',
   order: 'order of rows',
+  along: 'order on the run',
   'keep-in-notes': 'kept in the notes',
   ignore: 'nothing: left out',
 };

@@ -34,6 +34,12 @@ export const PLAN_NAMES: Readonly<Record<PlanName, string>> = {
   'take-type': 'Take a type from the library',
   'set-wanted': 'Say which firmware is wanted',
   'sign-hazard': 'Name who answers for a hazard',
+  'set-network': 'Change the network',
+  'set-run': 'Change a run',
+  'set-supply': 'Change a supply or circuit',
+  balance: 'Balance the phases',
+  'set-limit': 'Say what a position may hold',
+  lock: 'Lock or free addresses',
   'put-back': 'Put a value back',
 };
 

@@ -22,6 +22,9 @@ export const COLUMN_WORDS: Readonly<
   circuit: { head: 'Circuit', name: 'Circuit' },
   notes: { head: 'Notes', name: 'Notes' },
   firmware: { head: 'Firmware', name: 'Firmware' },
+  run: { head: 'Run', name: 'Run' },
+  cable: { head: 'Cable m', name: 'Metres of cable' },
+  lock: { head: 'Locked', name: 'Locked' },
 };
 
 const count = (n: number, one: string, many = `${one}s`): string => `${n.toLocaleString('en')} ${n === 1 ? one : many}`;
@@ -165,7 +168,7 @@ export const fieldName = (field: Field): string => cellTitle(field).toLowerCase(
 
 /** What heads a cell of its own: `Address`. */
 export const cellTitle = (field: Field): string =>
-  field === 'order' ? 'Place in the sheet' : COLUMN_WORDS[field].name;
+  field === 'order' ? 'Place in the sheet' : field === 'along' ? 'Place on the run' : COLUMN_WORDS[field].name;
 
 /** A cell's value within a sentence. */
 export const valueWords = (field: Field, value: CellValue): string =>

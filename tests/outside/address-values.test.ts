@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { addressOfPort, physicalPort, staticAddress } from '#engine/address/art-net-node.ts';
-import { CONVENTIONS, portAddressByConvention, sacnByConvention } from '#engine/address/convention.ts';
+import { portAddressByConvention, sacnByConvention } from '#engine/address/convention.ts';
 import { addressOfSwitches, dipSwitches } from '#engine/address/dip-switches.ts';
 import { formatPortAddress, isPortAddress, portAddress, portAddressBytes } from '#engine/address/port-address.ts';
 import { DISCOVERY_UNIVERSE, isSacnUniverse, multicastGroup } from '#engine/address/sacn-universe.ts';
 import { absolute, slotOf } from '#engine/model/address.ts';
+import { CONVENTIONS } from '#engine/model/card.ts';
 import values from './check-values.json' with { type: 'json' };
 
 // Values and where they are from: check-values.json. Mark R: read in the source named (Art-Net 4 protocol release, ANSI

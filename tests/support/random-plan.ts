@@ -1,6 +1,7 @@
 import type { Rng } from '#base/rng.ts';
 import { rowsOf } from '#base/table.ts';
 import { absolute, type Universe } from '#engine/model/address.ts';
+import { CARD_CELLS, CARD_KINDS, type CardField, isCardKey } from '#engine/model/card.ts';
 import type { Edit, Plan } from '#engine/model/edit.ts';
 import { type CellValue, FIELDS, type Field } from '#engine/model/field.ts';
 import type { Cells } from '#engine/model/fixture.ts';
@@ -37,7 +38,7 @@ function randomPin(rng: Rng): Pin {
 /** One edit on a rig whose fixtures are named from a pool, so that edits meet: rows there, rows gone, rows never there. */
 function randomEdit(rng: Rng, fixtures: readonly FixtureId[]): Edit {
   const fixture = rng.pick(fixtures);
-  switch (rng.int(16)) {
+  switch (rng.int(18)) {
     case 0:
     case 1:
       return { kind: 'add-fixture', fixture, cells: randomCells(rng) };
@@ -73,9 +74,23 @@ function randomEdit(rng: Rng, fixtures: readonly FixtureId[]): Edit {
         on: '2026-11-25',
         types: rng.pick([[], ['Spot'], ['Spot', 'Wash']]),
       };
+    case 12:
+    case 13:
+      return randomCardEdit(rng);
     default:
       return { kind: 'set-cell', fixture, field: rng.pick(FIELDS), value: randomValue(rng) };
   }
+}
+
+const CARD_KEYS = ['rig', 'n1', 'n1.1', 'n1.12', '1', '101', 'bridge 1', 'c/1', 's1'];
+const CARD_VALUES = ['node', 'sacn', 'plus-one', '2.0.0.1', 'cable 3', 'port n1.1', 0, 1, 2.5, 63999];
+
+/** An edit of a card out of a small pool, of values that its cell can and cannot mean. */
+function randomCardEdit(rng: Rng): Edit {
+  const card = rng.pick(CARD_KINDS);
+  const field = rng.pick(Object.keys(CARD_CELLS[card])) as CardField;
+  const key = rng.pick(CARD_KEYS.filter((each) => isCardKey(card, each)));
+  return { kind: 'set-card', card, key, field, value: rng.int(3) === 0 ? randomValue(rng) : rng.pick(CARD_VALUES) };
 }
 
 /** A plan of 1 to `edits` random edits on fixtures `f0` … of a pool of `pool`. */
@@ -95,5 +110,6 @@ export function listRig(rig: Rig) {
     notes: [...rowsOf(rig.notes)],
     wanted: [...rowsOf(rig.wanted)],
     signatures: [...rowsOf(rig.signatures)],
+    cards: [...rowsOf(rig.cards)],
   };
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { LAST_UNIVERSE, type Universe } from '#engine/model/address.ts';
+import { CARD_KINDS, type CardEdit, type CardKind, isCardField, isCardKey } from '#engine/model/card.ts';
 import { CELL_LIMIT, type CellValue, FIELDS, type Field } from '#engine/model/field.ts';
 import type { Cells } from '#engine/model/fixture.ts';
 import { SIGNED_HAZARDS, type SignedHazard } from '#engine/model/fixture-type.ts';
@@ -40,6 +41,18 @@ const pin = pinSchema
   .refine((value) => storePin(value).length <= PIN_LIMIT, 'too long');
 const cells = z.partialRecord(field, cellValue).transform((value): Cells => value);
 
+const cardEdit = z
+  .strictObject({
+    kind: z.literal('set-card'),
+    card: z.enum(CARD_KINDS as readonly [CardKind, ...CardKind[]]),
+    key: text,
+    field: z.string(),
+    value: cellValue,
+  })
+  .refine(({ card, key }) => isCardKey(card, key), { path: ['key'], message: 'no key' })
+  .refine(({ card, field: of }) => isCardField(card, of), { path: ['field'], message: 'no such cell' })
+  .transform((edit) => edit as CardEdit);
+
 const editSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('add-fixture'), fixture, cells }),
   z.strictObject({ kind: z.literal('remove-fixture'), fixture }),
@@ -65,6 +78,7 @@ const editSchema = z.discriminatedUnion('kind', [
     on: text,
     types: z.array(text).max(10_000),
   }),
+  cardEdit,
 ]);
 
 export const planSchema = z.strictObject({
@@ -92,6 +106,12 @@ export const planSchema = z.strictObject({
     'take-type',
     'set-wanted',
     'sign-hazard',
+    'set-network',
+    'set-run',
+    'set-supply',
+    'balance',
+    'set-limit',
+    'lock',
     'put-back',
   ]),
   edits: z.array(editSchema).max(EDIT_LIMIT),

@@ -1,5 +1,6 @@
 import * as Y from 'yjs';
 import { getRow, type Table } from '#base/table.ts';
+import { type Card, type CardEdit, cardId } from '#engine/model/card.ts';
 import type { Edit } from '#engine/model/edit.ts';
 import { FIELDS } from '#engine/model/field.ts';
 import type { Fixture } from '#engine/model/fixture.ts';
@@ -9,6 +10,7 @@ import type { Rig } from '#engine/model/rig.ts';
 import type { Reading } from '../read/rig-reader.ts';
 import type { ParsedBlocks } from '../read/row-source.ts';
 import { BLOCK_ROWS, packBlock } from '../schema/block.ts';
+import { cardCellKey } from '../schema/card-key.ts';
 import { cellKey } from '../schema/cell-key.ts';
 import { goneKey } from '../schema/gone-key.ts';
 import type { RigMaps } from '../schema/rig-doc.ts';
@@ -26,6 +28,7 @@ export function writeDifference(doc: Y.Doc, maps: RigMaps, reading: Reading, aft
   writeRows(maps.notes, before.notes, after.notes, named.notes, storeNote);
   writeRows(maps.wanted, before.wanted, after.wanted, named.wanted, storeWanted);
   writeRows(maps.signatures, before.signatures, after.signatures, named.signatures, storeSignature);
+  for (const edit of edits) if (edit.kind === 'set-card') writeCardCell(maps.cards, before.cards, after.cards, edit);
 }
 
 function namedFixtures(edits: readonly Edit[]): ReadonlySet<FixtureId> {
@@ -69,6 +72,16 @@ function writeRows<Row extends { readonly id: string }>(
       if (old !== undefined) map.delete(id);
     } else if (old === undefined || JSON.stringify(store(old)) !== JSON.stringify(store(row))) map.set(id, store(row));
   }
+}
+
+function writeCardCell(map: Y.Map<unknown>, before: Table<Card>, after: Table<Card>, edit: CardEdit): void {
+  const id = cardId(edit.card, edit.key);
+  const value = getRow(after, id)?.cells[edit.field] ?? null;
+  const cellKey = cardCellKey(edit);
+  // Of several edits of one cell the first has written it.
+  if (value === (getRow(before, id)?.cells[edit.field] ?? null) || map.get(cellKey) === value) return;
+  if (value === null) map.delete(cellKey);
+  else map.set(cellKey, value);
 }
 
 function writeFixtures(

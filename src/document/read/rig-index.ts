@@ -8,6 +8,7 @@ import { isCellValue } from '../schema/block.ts';
 import { parseCellKey } from '../schema/cell-key.ts';
 import { mapsOf, type RigMaps } from '../schema/rig-doc.ts';
 import { readMode, readNote, readPosition, readSignature, readUniverse, readWanted } from '../schema/stored.ts';
+import { readCards, rereadCards } from './read-cards.ts';
 import { createRowSource, type ParsedBlocks, type RowSource, sameRow } from './row-source.ts';
 
 /** A document read once as a whole, and kept up by what each transaction changed. */
@@ -29,6 +30,7 @@ export function createRigIndex(doc: Y.Doc): RigIndex {
     notes: readTable(maps.notes, readNote),
     wanted: readTable(maps.wanted, readWanted),
     signatures: readTable(maps.signatures, readSignature),
+    cards: readCards(maps.cards),
   });
   return {
     rows,
@@ -43,6 +45,7 @@ export function createRigIndex(doc: Y.Doc): RigIndex {
         notes: rereadTable(rig.notes, maps.notes, changed, readNote),
         wanted: rereadTable(rig.wanted, maps.wanted, changed, readWanted),
         signatures: rereadTable(rig.signatures, maps.signatures, changed, readSignature),
+        cards: rereadCards(rig.cards, maps.cards, keysOf(changed, maps.cards)),
       };
       if (!sameParts(rig, next)) rig = Object.freeze(next);
       return changes.map((change) => change.id as FixtureId);
@@ -61,7 +64,8 @@ function sameParts(a: Rig, b: Rig): boolean {
     a.universes === b.universes &&
     a.notes === b.notes &&
     a.wanted === b.wanted &&
-    a.signatures === b.signatures
+    a.signatures === b.signatures &&
+    a.cards === b.cards
   );
 }
 

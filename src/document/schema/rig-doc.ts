@@ -1,14 +1,15 @@
 import * as Y from 'yjs';
 
 /** The version of the document format that this code writes. Every change of what is stored raises it. */
-export const FORMAT = 2;
+export const FORMAT = 3;
 
 /** The first version that this one reads and writes on: what came since was only added. */
 const FIRST_FORMAT = 1;
 
 /**
  * The parts of a rig document. `blocks`: block id -> JSON text of rows; `cells`: `fixture/field` -> the cell's value, over
- * what the block says; `gone`: `fixture/client` -> what the remover had seen; the rest one entry per row. SPEC.md says it whole.
+ * what the block says; `gone`: `fixture/client` -> what the remover had seen; `cards`: `kind/field/key` -> a card's cell; the rest one
+ * entry per row. SPEC.md says it whole.
  */
 export interface RigMaps {
   readonly meta: Y.Map<unknown>;
@@ -21,6 +22,7 @@ export interface RigMaps {
   readonly notes: Y.Map<unknown>;
   readonly wanted: Y.Map<unknown>;
   readonly signatures: Y.Map<unknown>;
+  readonly cards: Y.Map<unknown>;
 }
 
 export const MAP_NAMES = [
@@ -34,6 +36,7 @@ export const MAP_NAMES = [
   'notes',
   'wanted',
   'signatures',
+  'cards',
 ] as const satisfies readonly (keyof RigMaps)[];
 
 export function mapsOf(doc: Y.Doc): RigMaps {
@@ -48,6 +51,7 @@ export function mapsOf(doc: Y.Doc): RigMaps {
     notes: doc.getMap('notes'),
     wanted: doc.getMap('wanted'),
     signatures: doc.getMap('signatures'),
+    cards: doc.getMap('cards'),
   };
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { absolute, slotOf } from '../model/address.ts';
-import { CONVENTIONS, portAddressByConvention, sacnByConvention } from './convention.ts';
+import { CONVENTIONS } from '../model/card.ts';
+import { portAddressByConvention, sacnByConvention } from './convention.ts';
 import { ADDRESS_SWITCHES, addressOfSwitches, dipSwitches } from './dip-switches.ts';
 import { isPortAddress, portAddress, portAddressParts } from './port-address.ts';
 import { isSacnUniverse, multicastGroup } from './sacn-universe.ts';

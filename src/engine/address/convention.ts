@@ -1,12 +1,6 @@
+import type { Convention } from '../model/card.ts';
 import { isPortAddress, type PortAddress } from './port-address.ts';
 import { isSacnUniverse, type SacnUniverse } from './sacn-universe.ts';
-
-/**
- * How a crew relates sACN numbers to Port-Addresses: neither standard does. `same-number`: universe 1 is 0:0:1, and 0:0:0 has
- * none; `plus-one`: universe 1 is 0:0:0. Both are in use, so that one is never taken without asking (common practice).
- */
-export const CONVENTIONS = ['same-number', 'plus-one'] as const;
-export type Convention = (typeof CONVENTIONS)[number];
 
 const AHEAD: Readonly<Record<Convention, number>> = { 'same-number': 0, 'plus-one': 1 };
 

@@ -6,7 +6,7 @@ import { PERSON_FIELDS } from '../model/field.ts';
  * - `universe`, `slot`: an address in two columns (`universe2`, `slot2` … for breaks 2 to 4);
  * - `absolute`: a number counted through all universes, where `address` is any notation;
  * - `footprint`: slots the mode occupies; `quantity`: how many units the line stands for;
- * - `order`: where the row stood; it counts in a patch sheet of our own only.
+ * - `order`, `along`: where the row stood, in the sheet and on its run; they count in a patch sheet of our own only.
  */
 export const MEANINGS = [
   ...PERSON_FIELDS,
@@ -22,6 +22,7 @@ export const MEANINGS = [
   'footprint',
   'quantity',
   'order',
+  'along',
   'keep-in-notes',
   'ignore',
 ] as const;

@@ -1,3 +1,4 @@
+import type { CardEdit } from '../model/card.ts';
 import type { Cells } from '../model/fixture.ts';
 import type { Meaning } from './meaning.ts';
 
@@ -10,6 +11,7 @@ export interface FixtureList {
   readonly universes: readonly { readonly universe: number; readonly label: string }[];
   readonly notes: readonly { readonly text: string; readonly order: number }[];
   readonly wanted: readonly { readonly type: string; readonly version: string }[];
+  readonly cards: readonly CardEdit[];
   /** One entry per column: its cells below the heading row that hold something, and how many of them were taken in. */
   readonly columns: readonly ColumnAccount[];
   /** Fixtures that all lines together make. */

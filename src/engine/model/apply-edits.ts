@@ -1,5 +1,6 @@
 import { changeRows, getRow, type RowChange, removeRow, setRow } from '#base/table.ts';
 import { unreachable } from '#base/unreachable.ts';
+import { cardId, withCell } from './card.ts';
 import type { Edit } from './edit.ts';
 import type { Fixture } from './fixture.ts';
 import { type FixtureId, foldName, modeId, positionId } from './ids.ts';
@@ -86,6 +87,11 @@ function applyToRest(rig: Rig, edit: Exclude<Edit, FixtureEdit>): Rig {
           ? removeRow(rig.signatures, id)
           : setRow(rig.signatures, Object.freeze({ id, person, on, types }));
       return Object.freeze({ ...rig, signatures });
+    }
+    case 'set-card': {
+      const id = cardId(edit.card, edit.key);
+      const cards = changeRows(rig.cards, [{ id, row: withCell(getRow(rig.cards, id), edit) }]);
+      return cards === rig.cards ? rig : Object.freeze({ ...rig, cards });
     }
     default:
       return unreachable(edit);

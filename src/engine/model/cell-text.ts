@@ -12,7 +12,8 @@ export function parseCellText(field: Field, text: string): CellValue {
   if (text.startsWith("'")) return text.length > 1 ? text.slice(1) : null;
   const trimmed = text.trim();
   if (trimmed === '') return null;
-  return (isAddressField(field) ? readAddress(trimmed) : readNumber(trimmed)) ?? text;
+  if (isAddressField(field)) return readAddress(trimmed) ?? text;
+  return (field === 'cable' ? readMetres(trimmed) : readNumber(trimmed)) ?? text;
 }
 
 /**
@@ -29,15 +30,23 @@ export function isAddressField(field: Field): field is AddressField {
   return (ADDRESS_FIELDS as readonly Field[]).includes(field);
 }
 
+const NUMBER_FIELDS: ReadonlySet<Field> = new Set(['channel', 'order', 'along', 'cable']);
+
 /** Whether the field holds a number, so that text in it is something that could not be read. */
 export function isNumberField(field: Field): boolean {
-  return field === 'channel' || field === 'order' || isAddressField(field);
+  return NUMBER_FIELDS.has(field) || isAddressField(field);
 }
 
 /** A whole number, leading zeros allowed, or any number exactly as it is printed; else undefined. */
 function readNumber(text: string): number | undefined {
   if (/^\d{1,15}$/.test(text)) return Number(text);
   return isPrinted(text, String) ? Number(text) : undefined;
+}
+
+/** Metres, with a decimal point or comma, the unit allowed behind: `7.5`, `7,5 m`; or any number exactly as it is printed. */
+function readMetres(text: string): number | undefined {
+  const plain = /^(\d{1,9}(?:[.,]\d{1,6})?)\s*m?$/i.exec(text)?.[1];
+  return plain === undefined ? readNumber(text) : Number(plain.replace(',', '.'));
 }
 
 /** `2.101` is an address, so a stray fraction prints with an exponent and is read back from that form only. */

@@ -1,5 +1,6 @@
 import type { Pin } from '../type/pin.ts';
 import type { Universe } from './address.ts';
+import type { CardEdit } from './card.ts';
 import type { CellValue, Field } from './field.ts';
 import type { Cells } from './fixture.ts';
 import type { SignedHazard } from './fixture-type.ts';
@@ -33,7 +34,8 @@ export type Edit =
       readonly person: string;
       readonly on: string;
       readonly types: readonly string[];
-    };
+    }
+  | CardEdit;
 
 /** A proposed set of edits, previewed before it is applied as one undoable step. `name` says what it is for. */
 export interface Plan {
@@ -65,4 +67,10 @@ export type PlanName =
   | 'take-type'
   | 'set-wanted'
   | 'sign-hazard'
+  | 'set-network'
+  | 'set-run'
+  | 'set-supply'
+  | 'balance'
+  | 'set-limit'
+  | 'lock'
   | 'put-back';

@@ -1,6 +1,7 @@
 /**
  * The cells of a fixture's row, in the order in which a stored row keeps them. New fields go at the end: the order is part
- * of the document format. `address` is the start address of break 1, `address2` to `address4` those of breaks 2 to 4.
+ * of the document format. `address` is the start address of break 1, `address2` to `address4` those of breaks 2 to 4; `run` is the
+ * data line it is on, `along` its place there, `cable` the metres from what is before it; whatever stands in `lock` keeps its addresses.
  */
 export const FIELDS = [
   'channel',
@@ -18,6 +19,10 @@ export const FIELDS = [
   'notes',
   'order',
   'firmware',
+  'run',
+  'along',
+  'cable',
+  'lock',
 ] as const;
 
 export type Field = (typeof FIELDS)[number];
@@ -30,10 +35,10 @@ export const ADDRESS_FIELDS = ['address', 'address2', 'address3', 'address4'] as
 
 export type AddressField = (typeof ADDRESS_FIELDS)[number];
 
-/** The fields a person reads and writes in the sheet; `order` only keeps rows where they were put. */
-export type PersonField = Exclude<Field, 'order'>;
+/** The fields a person reads and writes in the sheet; `order` and `along` only keep units where they were put. */
+export type PersonField = Exclude<Field, 'order' | 'along'>;
 
-export const PERSON_FIELDS = FIELDS.filter((field): field is PersonField => field !== 'order');
+export const PERSON_FIELDS = FIELDS.filter((field): field is PersonField => field !== 'order' && field !== 'along');
 
 /** The longest text a cell holds, in UTF-16 units; longer input is refused, never cut. */
 export const CELL_LIMIT = 2000;

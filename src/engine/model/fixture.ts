@@ -22,6 +22,14 @@ export interface Fixture {
   readonly notes: string;
   /** The firmware it was found to have, as its display or the network says it. */
   readonly firmware: string;
+  /** The data line it is on, by its name. */
+  readonly run: string;
+  /** Its place along the run: ascending, ties by id. */
+  readonly along: number;
+  /** Metres of cable from what is before it on the run; null: not known. */
+  readonly cable: number | null;
+  /** Why no plan may move its addresses; empty: any may. */
+  readonly lock: string;
   /** Cells whose content the field cannot mean, as they stand in the document. */
   readonly unreadable: readonly UnreadableCell[];
 }

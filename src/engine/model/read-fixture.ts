@@ -29,12 +29,21 @@ export function readFixture(id: FixtureId, cells: Cells): Fixture {
     circuit: readText(cells.circuit),
     notes: readText(cells.notes),
     firmware: readText(cells.firmware),
+    run: readText(cells.run),
+    along: readNumber(cells, 'along', Number.isFinite, unreadable) ?? 0,
+    cable: readNumber(cells, 'cable', isCable, unreadable),
+    lock: readText(cells.lock),
     unreadable: unreadable.length === 0 ? NONE : Object.freeze(unreadable),
   });
 }
 
 // One empty list for all rows: tens of thousands of them are read at a time.
 const NONE: readonly never[] = Object.freeze([]);
+
+/** Metres of cable from one unit to the next, at most: far more than a line may have. */
+export const LONGEST_CABLE = 10_000;
+
+const isCable = (value: number) => value > 0 && value <= LONGEST_CABLE;
 
 const isChannel = (value: number) => Number.isInteger(value) && value >= 1 && value <= LAST_CHANNEL;
 

@@ -1,6 +1,7 @@
 import { emptyTable, type Table } from '#base/table.ts';
 import type { Pin } from '../type/pin.ts';
 import type { Universe } from './address.ts';
+import type { Card } from './card.ts';
 import type { Fixture } from './fixture.ts';
 import type { SignedHazard } from './fixture-type.ts';
 import type { ModeId, NoteId, PositionId } from './ids.ts';
@@ -64,6 +65,8 @@ export interface Rig {
   readonly notes: Table<Note>;
   readonly wanted: Table<WantedFirmware>;
   readonly signatures: Table<Signature>;
+  /** Network, data lines, feeds and limits: `plantOf` says what they amount to. */
+  readonly cards: Table<Card>;
 }
 
 export const EMPTY_RIG: Rig = Object.freeze({
@@ -74,4 +77,5 @@ export const EMPTY_RIG: Rig = Object.freeze({
   notes: emptyTable<Note>(),
   wanted: emptyTable<WantedFirmware>(),
   signatures: emptyTable<Signature>(),
+  cards: emptyTable<Card>(),
 });

@@ -24,6 +24,8 @@ const COLUMNS: readonly PatchColumn[] = [
   'circuit',
   'notes',
   'firmware',
+  'run',
+  'lock',
 ];
 
 /** One row per fixture by channel, for whoever calls them; fixtures without a channel stand at the end. */

@@ -14,7 +14,7 @@ const BREAK_COLUMNS = [
   ['universe4', 'slot4'],
 ] as const satisfies readonly (readonly [PatchColumn, PatchColumn])[];
 
-/** The columns a rig's fixtures need: breaks 2 to 4 only up to the last that any fixture has something in, firmware if any says it. */
+/** The columns a rig's fixtures need: breaks 2 to 4 only up to the last that any fixture has something in, and those of the seldom columns in which anything stands. */
 export function columnsFor(
   fixtures: readonly Fixture[],
   wanted: readonly PatchColumn[] = PATCH_COLUMNS,
@@ -22,8 +22,15 @@ export function columnsFor(
   let breaks = 1;
   for (const fixture of fixtures) breaks = Math.max(breaks, fixture.addresses.length, unreadableBreaks(fixture));
   const unused = new Set<PatchColumn>(BREAK_COLUMNS.slice(breaks).flat());
-  if (fixtures.every((fixture) => fixture.firmware === '')) unused.add('firmware');
+  for (const column of SELDOM) if (!fixtures.some((fixture) => hasCell(fixture, column))) unused.add(column);
   return wanted.filter((column) => !unused.has(column));
+}
+
+const SELDOM = ['firmware', 'run', 'along', 'cable', 'lock'] as const satisfies readonly PatchColumn[];
+
+function hasCell(fixture: Fixture, column: (typeof SELDOM)[number]): boolean {
+  const value = fixture[column];
+  return (value !== '' && value !== null && value !== 0) || unreadableCell(fixture, column) !== null;
 }
 
 function unreadableBreaks(fixture: Fixture): number {
@@ -62,7 +69,10 @@ function readerOf(column: PatchColumn, rig: Rig): CellReader {
     case 'channel':
       return (fixture) => fixture.channel ?? unreadableCell(fixture, 'channel');
     case 'order':
-      return (fixture) => unreadableCell(fixture, 'order') ?? fixture.order;
+    case 'along':
+      return (fixture) => unreadableCell(fixture, column) ?? fixture[column];
+    case 'cable':
+      return (fixture) => fixture.cable ?? unreadableCell(fixture, 'cable');
     default:
       return (fixture) => fixture[column];
   }

@@ -1,6 +1,6 @@
 import type { Meaning } from '../list/meaning.ts';
 
-/** The columns of a patch sheet in the order in which it has them; breaks 2 to 4 and firmware only when a fixture has them. */
+/** The columns of a patch sheet in the order in which it has them; breaks 2 to 4 and what follows the notes only when a fixture has them. */
 export const PATCH_COLUMNS = [
   'position',
   'unit',
@@ -21,6 +21,10 @@ export const PATCH_COLUMNS = [
   'circuit',
   'notes',
   'firmware',
+  'run',
+  'along',
+  'cable',
+  'lock',
   'order',
 ] as const satisfies readonly Meaning[];
 
@@ -51,6 +55,10 @@ export const PATCH_HEADINGS: Readonly<Record<PatchColumn, string>> = {
   circuit: 'Circuit',
   notes: 'Notes',
   firmware: 'Firmware',
+  run: 'Run',
+  along: 'Place on run',
+  cable: 'Cable m',
+  lock: 'Locked',
   order: 'Row order',
 };
 
@@ -65,6 +73,7 @@ export const RECORD_MARKS = {
   note: 'Note',
   wanted: 'Firmware wanted',
   signature: 'Answers for',
+  card: 'Card',
   caution: 'Caution',
   finding: 'Finding',
 } as const;

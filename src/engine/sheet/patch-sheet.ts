@@ -1,4 +1,5 @@
 import { rowsOf } from '#base/table.ts';
+import type { CardField } from '../model/card.ts';
 import { compareNatural } from '../model/natural-order.ts';
 import type { Rig } from '../model/rig.ts';
 import { cellsReader, columnsFor } from './fixture-cells.ts';
@@ -28,6 +29,7 @@ function records(rig: Rig): readonly FootLine[] {
   const notes = [...rowsOf(rig.notes)].sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
   const wanted = [...rowsOf(rig.wanted)].sort((a, b) => compareNatural(a.type, b.type));
   const signatures = [...rowsOf(rig.signatures)].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const cards = [...rowsOf(rig.cards)].sort((a, b) => (a.id < b.id ? -1 : 1));
   return [
     ...positions.map(({ name, order }): FootLine => ({ kind: 'position', name, order })),
     ...modes.map(({ type, mode, footprints }): FootLine => ({ kind: 'mode', type, mode, footprints })),
@@ -36,6 +38,11 @@ function records(rig: Rig): readonly FootLine[] {
     ...wanted.map(({ type, version }): FootLine => ({ kind: 'wanted', type, version })),
     ...signatures.flatMap(({ id: hazard, person, on, types }) =>
       (types.length === 0 ? [''] : types).map((type): FootLine => ({ kind: 'signature', hazard, person, on, type })),
+    ),
+    ...cards.flatMap(({ kind: card, key, cells }) =>
+      Object.entries(cells).flatMap(([field, value]): FootLine[] =>
+        value === null ? [] : [{ kind: 'card', card, key, field: field as CardField, value }],
+      ),
     ),
   ];
 }

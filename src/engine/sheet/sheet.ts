@@ -1,3 +1,4 @@
+import type { CardField, CardKind } from '../model/card.ts';
 import { modeOf } from '../model/find-mode.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Fixture } from '../model/fixture.ts';
@@ -76,6 +77,14 @@ export type FootLine =
       readonly on: string;
       /** One of the types they answer for; empty for none yet. */
       readonly type: string;
+    }
+  /** One cell of a card; its value as it is stored. */
+  | {
+      readonly kind: 'card';
+      readonly card: CardKind;
+      readonly key: string;
+      readonly field: CardField;
+      readonly value: string | number;
     }
   /** What to mind with the units of a type, or with all of it when no type is named. */
   | { readonly kind: 'caution'; readonly type: string; readonly text: string }

@@ -2,6 +2,7 @@ import type { MakeId } from '#base/random-id.ts';
 import { getRow, rowsOf } from '#base/table.ts';
 import type { FixtureList } from '#engine/list/read-list.ts';
 import type { Universe } from '#engine/model/address.ts';
+import { cardId } from '#engine/model/card.ts';
 import type { Edit, Plan } from '#engine/model/edit.ts';
 import type { Cells } from '#engine/model/fixture.ts';
 import { fixtureId, foldName, modeId, noteId, positionId } from '#engine/model/ids.ts';
@@ -10,7 +11,7 @@ import type { Rig } from '#engine/model/rig.ts';
 /**
  * The plan that takes a list into a rig: one undoable step. `order` is where the first row goes, the others follow by 1; a
  * sheet of ours keeps the order it says when the rig has no rows yet. `exclude` holds source lines to be left out.
- * Positions, modes, labels and notes that the rig has already stay as they are.
+ * Positions, modes, labels, notes and cards that the rig has already stay as they are.
  */
 export function importPlan(
   rig: Rig,
@@ -40,6 +41,7 @@ export function importPlan(
     ...list.wanted
       .filter(({ type }) => !getRow(rig.wanted, foldName(type)))
       .map((wanted): Edit => ({ kind: 'set-wanted', ...wanted })),
+    ...list.cards.filter(({ card, key }) => !getRow(rig.cards, cardId(card, key))),
   ];
   return { name: 'import', edits };
 }

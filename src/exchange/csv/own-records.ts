@@ -1,6 +1,7 @@
 import type { GridRow } from '#engine/list/grid.ts';
 import type { ListMode, ListPosition } from '#engine/list/read-list.ts';
 import { LAST_UNIVERSE } from '#engine/model/address.ts';
+import { CARD_KINDS, type CardEdit, isCardField, isCardKey, parseCardCell } from '#engine/model/card.ts';
 import { foldName } from '#engine/model/ids.ts';
 import { RECORD_MARKS } from '#engine/sheet/patch-format.ts';
 import { readFootprint, readWhole } from './read-number.ts';
@@ -12,11 +13,12 @@ export interface OwnRecords {
   readonly universes: { readonly universe: number; readonly label: string }[];
   readonly notes: { readonly text: string; readonly order: number }[];
   readonly wanted: { readonly type: string; readonly version: string }[];
+  readonly cards: CardEdit[];
 }
 
 /** Reads one line of the foot into `records`. `bad` for a record that does not say what its kind should. */
 export function readRecord(row: GridRow, records: OwnRecords): 'record' | 'foot' | 'bad' {
-  const [mark, first = '', second = '', third = ''] = row.cells;
+  const [mark, first = '', second = '', third = '', fourth = ''] = row.cells;
   switch (mark) {
     case RECORD_MARKS.mode: {
       const footprints = readFootprint(third);
@@ -37,6 +39,12 @@ export function readRecord(row: GridRow, records: OwnRecords): 'record' | 'foot'
     }
     case RECORD_MARKS.wanted:
       return foldName(first) === '' || second === '' ? 'bad' : keep(records.wanted, { type: first, version: second });
+    case RECORD_MARKS.card: {
+      const card = CARD_KINDS.find((kind) => kind === first);
+      const value = parseCardCell(fourth);
+      if (card === undefined || !isCardKey(card, second) || !isCardField(card, third) || value === null) return 'bad';
+      return keep(records.cards, { kind: 'set-card', card, key: second, field: third, value });
+    }
     default:
       return 'foot';
   }

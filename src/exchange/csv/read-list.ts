@@ -37,7 +37,17 @@ export function readList(grid: Grid, layout: Layout, rig: Rig): FixtureList {
     return { ...base, kind: 'fixtures', fixtures: counted.fixtures, remarks };
   });
   const columns = accountColumns(grid, layout, new Map([...drafts].map(([index, draft]) => [index, draft.taken])));
-  return { lines, positions: positionsOf(lines), modes, universes: [], notes: [], wanted: [], columns, fixtures };
+  return {
+    lines,
+    positions: positionsOf(lines),
+    modes,
+    universes: [],
+    notes: [],
+    wanted: [],
+    cards: [],
+    columns,
+    fixtures,
+  };
 }
 
 /** Parts the lines that make fixtures from those that stand for none or for more than a list may, by row index. */

@@ -32,7 +32,7 @@ export function readOwnSheet(grid: Grid, layout: Layout, rig: Rig): FixtureList 
     index > heading && index < end && row.cells.some((cell) => cell !== '');
   const rows = grid.rows.filter(isRow).slice(0, LIST_LIMITS.fixtures);
   const fixtures = new Map(rows.map((row) => [row, readOwnFixture(row, layout)]));
-  const records: OwnRecords = { modes: [], positions: [], universes: [], notes: [], wanted: [] };
+  const records: OwnRecords = { modes: [], positions: [], universes: [], notes: [], wanted: [], cards: [] };
   const feet = new Map(grid.rows.slice(end).map((row) => [row, readRecord(row, records)]));
   const settled = settleModes([...fixtures.values()], records, rig);
   const lines = grid.rows.map((row, index): ListLine => {
@@ -52,8 +52,8 @@ export function readOwnSheet(grid: Grid, layout: Layout, rig: Rig): FixtureList 
     new Map([...grid.rows.entries()].filter(([, row]) => fixtures.has(row)).map(([index]) => [index, whole])),
   );
   const positions = ended < 0 ? positionsOf([...fixtures.values()]) : records.positions;
-  const { universes, notes, wanted } = records;
-  return { lines, positions, modes: settled.modes, universes, notes, wanted, columns, fixtures: fixtures.size };
+  const { universes, notes, wanted, cards } = records;
+  return { lines, positions, modes: settled.modes, universes, notes, wanted, cards, columns, fixtures: fixtures.size };
 }
 
 function fixtureLine(row: GridRow, fixture: OwnFixture, named: NamedMode | undefined): ListLine {

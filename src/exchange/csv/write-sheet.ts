@@ -1,4 +1,5 @@
 import { unreachable } from '#base/unreachable.ts';
+import { formatCardCell } from '#engine/model/card.ts';
 import { END_MARK, formatFootprints, RECORD_MARKS } from '#engine/sheet/patch-format.ts';
 import type { FootLine, Sheet, SheetColumn } from '#engine/sheet/sheet.ts';
 import { type CsvCell, writeCsv } from './write-csv.ts';
@@ -42,6 +43,8 @@ function footCells(line: FootLine): readonly CsvCell[] {
       return [mark, line.type, line.version];
     case 'signature':
       return [mark, line.hazard, line.person, line.on, line.type];
+    case 'card':
+      return [mark, line.card, line.key, line.field, formatCardCell(line.value)];
     case 'caution':
       return [mark, line.type, line.text];
     case 'finding':

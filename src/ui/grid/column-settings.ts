@@ -35,6 +35,9 @@ const WIDTHS: Readonly<Record<ColumnId, number>> = {
   circuit: 68,
   notes: 120,
   firmware: 76,
+  run: 84,
+  cable: 64,
+  lock: 84,
 };
 
 const NARROWEST = 40;
@@ -71,9 +74,11 @@ export function visibleColumns(settings: ColumnSettings, breaks: number): readon
   return settings.order.filter((column) => settings.shown[column] ?? isUsual(column, breaks));
 }
 
+const UNUSUAL: ReadonlySet<ColumnId> = new Set(['run', 'cable', 'lock']);
+
 function isUsual(column: ColumnId, breaks: number): boolean {
   const part = ['address2', 'address3', 'address4'].indexOf(column);
-  return part < 0 || breaks >= part + 2;
+  return part < 0 ? !UNUSUAL.has(column) : breaks >= part + 2;
 }
 
 /** The most breaks a mode of this rig has; 1 when it has no mode. */

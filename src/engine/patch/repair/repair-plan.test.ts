@@ -5,6 +5,7 @@ import { mostThatStays } from '#tests/support/exact-repair.ts';
 import { clashes, ids, shuffled } from '#tests/support/planned.ts';
 import { idsOf, randomRig } from '#tests/support/random-rig.ts';
 import { printFinding, printPlan, rigOf } from '#tests/support/rig-shorthand.ts';
+import { checkRig } from '../../check/check-rig.ts';
 import { applyEdits } from '../../model/apply-edits.ts';
 import { type FixtureId, positionId } from '../../model/ids.ts';
 import type { Rig } from '../../model/rig.ts';
@@ -15,6 +16,13 @@ const lines = (rig: Rig, options: Partial<RepairOptions> = {}) => {
   const repair = repairPlan(rig, options);
   return repair.ok ? printPlan(repair.value.plan) : repair.error;
 };
+
+/** Claims on slots that several want or that are not there: what is left of a clash of three may still be a clash. */
+const claimsTooMany = (rig: Rig) =>
+  checkRig(rig).reduce((sum, finding) => {
+    if (finding.rule !== 'slots-claimed-twice' && finding.rule !== 'past-the-end') return sum;
+    return sum + (finding.run.last - finding.run.first + 1) * finding.fixtures.length;
+  }, 0);
 
 describe('repair', () => {
   it('[PL23] moves one unit out of the middle, not two from its sides', () => {
@@ -115,13 +123,12 @@ describe('repair', () => {
       expect(repairPlan(shuffled(rig), options), `seed ${seed}`).toEqual(repair);
       if (!repair.ok) continue;
       const after = applyEdits(rig, repair.value.plan.edits);
-      const before = new Set(clashes(rig));
       for (const id of options.locked) expect(moved(rig, after, id), `seed ${seed}: ${id}`).toBe(false);
       expect(repair.value.left.map(printFinding), `seed ${seed}`).toEqual(clashes(after));
       for (const { fixtures } of repair.value.left) {
         for (const id of fixtures) expect(moved(rig, after, id), `seed ${seed}`).toBe(false);
       }
-      expect(before.size, `seed ${seed}`).toBeGreaterThan(clashes(after).length);
+      expect(claimsTooMany(after), `seed ${seed}`).toBeLessThan(claimsTooMany(rig));
       expect(repairPlan(after, options), `seed ${seed}`).toEqual({ ok: false, error: { code: 'changes-nothing' } });
     }
   });

@@ -23,7 +23,7 @@ function list(...texts: readonly string[]): FixtureList {
     { heading: 'kW', meaning: 'ignore' as const, filled: 3, taken: 0 },
     { heading: '', meaning: 'ignore' as const, filled: 0, taken: 0 },
   ];
-  return { lines, positions: [], modes: [], universes: [], notes: [], wanted: [], columns, fixtures: 0 };
+  return { lines, positions: [], modes: [], universes: [], notes: [], wanted: [], cards: [], columns, fixtures: 0 };
 }
 
 const LIST = list('1 Bar 1/Spot x2 !', '2 -', '3 bar  1/Wash x1', '4 ?', '5 /Spot x3');
