@@ -8,6 +8,7 @@ import type { FixtureId } from '#engine/model/ids.ts';
 import { compareNatural } from '#engine/model/natural-order.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { compareRowOrder } from '#engine/model/row-order.ts';
+import { isPlantFinding, PLANT_RULE_TITLES, plantSentence } from './plant-findings.ts';
 
 /** One finding's severity as a word, and several of them. */
 export const SEVERITY_WORDS: Readonly<Record<Severity, { readonly one: string; readonly many: string }>> = {
@@ -39,6 +40,7 @@ export const RULE_TITLES: Readonly<Record<Rule, string>> = {
   'hazard-unsigned': 'Nobody answers for it',
   'firmware-wanted': 'Other firmware wanted',
   'library-differs': 'Other revision in the library',
+  ...PLANT_RULE_TITLES,
 };
 
 /** What each field is called in a sentence. */
@@ -111,6 +113,7 @@ const quoted = (text: string | number) => `“${text}”`;
 
 /** A finding in full, naming everyone it concerns. */
 export function findingSentence(finding: Finding, rig: Rig): string {
+  if (isPlantFinding(finding)) return plantSentence(finding, unitNames(finding.fixtures, rig));
   const names = unitNames(finding.fixtures, rig);
   switch (finding.rule) {
     case 'slots-claimed-twice':
@@ -145,6 +148,7 @@ export function findingSentence(finding: Finding, rig: Rig): string {
 
 /** A finding as it reads in the margin of one unit's row. */
 export function findingSentenceFor(finding: Finding, fixture: FixtureId, rig: Rig): string {
+  if (isPlantFinding(finding)) return plantSentence(finding, unitNames(finding.fixtures, rig));
   const others = unitNames(
     finding.fixtures.filter((id) => id !== fixture),
     rig,

@@ -1,7 +1,6 @@
 import type { Rng } from '#base/rng.ts';
 import { rowsOf } from '#base/table.ts';
 import { absolute, type Universe } from '#engine/model/address.ts';
-import { CARD_CELLS, CARD_KINDS, type CardField, isCardKey } from '#engine/model/card.ts';
 import type { Edit, Plan } from '#engine/model/edit.ts';
 import { type CellValue, FIELDS, type Field } from '#engine/model/field.ts';
 import type { Cells } from '#engine/model/fixture.ts';
@@ -10,6 +9,7 @@ import { type FixtureId, fixtureId, noteId } from '#engine/model/ids.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { GENERIC_TYPES } from '#engine/type/generic-types.ts';
 import { type Pin, pinMode } from '#engine/type/pin.ts';
+import { randomCardEdit } from './random-card.ts';
 
 const TEXTS = ['', 'Bridge 1', 'bridge  1', 'Spot', 'SPOT', '4A', 'half 😀', 'x/y', '"[1]"', '\u0000', 'é', 'é'];
 const NUMBERS = [0, 1, 7, 512, 613, 999_999, 1_000_000, -3, 2.5, 1e21, absolute(63999, 512)];
@@ -75,22 +75,14 @@ function randomEdit(rng: Rng, fixtures: readonly FixtureId[]): Edit {
         types: rng.pick([[], ['Spot'], ['Spot', 'Wash']]),
       };
     case 12:
-    case 13:
       return randomCardEdit(rng);
+    case 13: {
+      const edit = randomCardEdit(rng);
+      return { ...edit, value: randomValue(rng) };
+    }
     default:
       return { kind: 'set-cell', fixture, field: rng.pick(FIELDS), value: randomValue(rng) };
   }
-}
-
-const CARD_KEYS = ['rig', 'n1', 'n1.1', 'n1.12', '1', '101', 'bridge 1', 'c/1', 's1'];
-const CARD_VALUES = ['node', 'sacn', 'plus-one', '2.0.0.1', 'cable 3', 'port n1.1', 0, 1, 2.5, 63999];
-
-/** An edit of a card out of a small pool, of values that its cell can and cannot mean. */
-function randomCardEdit(rng: Rng): Edit {
-  const card = rng.pick(CARD_KINDS);
-  const field = rng.pick(Object.keys(CARD_CELLS[card])) as CardField;
-  const key = rng.pick(CARD_KEYS.filter((each) => isCardKey(card, each)));
-  return { kind: 'set-card', card, key, field, value: rng.int(3) === 0 ? randomValue(rng) : rng.pick(CARD_VALUES) };
 }
 
 /** A plan of 1 to `edits` random edits on fixtures `f0` … of a pool of `pool`. */

@@ -10,6 +10,7 @@ import { fixtureId } from '#engine/model/ids.ts';
 import { EMPTY_RIG, type Rig } from '#engine/model/rig.ts';
 import { GENERIC_TYPES } from '#engine/type/generic-types.ts';
 import { type Pin, pinMode } from '#engine/type/pin.ts';
+import { randomCardEdit } from './random-card.ts';
 
 const TYPES = ['Spot', 'spot', 'Wash ', 'Bar', 'Ghost', ''];
 const MODES = ['1', '16', '27', 'two', 'Two', 'four', 'wide', ''];
@@ -46,6 +47,7 @@ export function randomEdit(rng: Rng, shape: RandomRigShape): Edit {
   if (dice < 14) return { kind: 'remove-mode', type: rng.pick(TYPES), mode: rng.pick(MODES) };
   if (dice < 16) return { kind: 'set-wanted', type: rng.pick(TYPES), version: rng.pick(['', '1.2', '2.x']) };
   if (dice < 18) return { kind: 'set-signature', ...randomSignature(rng) };
+  if (dice < 26) return randomCardEdit(rng);
   const field = rng.pick(FIELDS);
   return { kind: 'set-cell', fixture, field, value: randomValue(rng, field, shape) };
 }
@@ -62,6 +64,7 @@ function randomValue(rng: Rng, field: Field, shape: RandomRigShape): CellValue {
   if (field === 'type') return rng.pick(TYPES);
   if (field === 'mode') return rng.pick(MODES);
   if (field === 'order') return rng.int(50);
+  if (field === 'along' || field === 'cable') return rng.pick([null, 1, 2, 50]);
   if (field === 'firmware') return rng.pick([null, '1.2', 'v1.2.0', '2.1', 'red']);
   const part = (ADDRESS_FIELDS as readonly Field[]).indexOf(field);
   if (part < 0) return rng.pick(['front', 'back', null]);

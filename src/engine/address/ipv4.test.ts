@@ -4,7 +4,7 @@ import { seededRng } from '#base/rng.ts';
 import { formatIpv4, type Ipv4, isNeighbour, maskLength, parseIpv4, parseMask } from './ipv4.ts';
 
 describe('addresses of the network', () => {
-  it('[AD11] are read as the library of Node reads them', () => {
+  it('[AD13] are read as the library of Node reads them', () => {
     const rng = seededRng(7);
     const parts = ['0', '1', '2', '10', '127', '255', '256', '01', '', 'a', '1e1', ' 1', '-1'];
     for (let round = 0; round < 5000; round++) {
@@ -15,7 +15,7 @@ describe('addresses of the network', () => {
     }
   });
 
-  it('[AD11] are neighbours as BlockList of Node has them in one subnet', () => {
+  it('[AD13] are neighbours as BlockList of Node has them in one subnet', () => {
     const rng = seededRng(8);
     for (let round = 0; round < 5000; round++) {
       const mine = rng.int(2 ** 32) as Ipv4;
@@ -30,7 +30,7 @@ describe('addresses of the network', () => {
     }
   });
 
-  it.each(['255.0.255.0', '0.255.0.0', '/33', '255.255.255.1', 'all', ''])('[AD11] no mask is %j', (text) => {
+  it.each(['255.0.255.0', '0.255.0.0', '/33', '255.255.255.1', 'all', ''])('[AD13] no mask is %j', (text) => {
     expect(parseMask(text)).toBe(null);
   });
 });

@@ -1,14 +1,19 @@
+import { differingRows } from '#base/table.ts';
 import { claimsOf } from '../address/claim.ts';
 import { KeySet } from '../address/key-set.ts';
 import { type OccupancyIndex, RigIndex, type UnitChange } from '../address/occupancy-index.ts';
 import { sameAddresses } from '../address/unit.ts';
+import type { CardKind } from '../model/card.ts';
 import type { Finding, Severity } from '../model/finding.ts';
 import type { FixtureId } from '../model/ids.ts';
+import { plantOf } from '../model/plant.ts';
 import { EMPTY_RIG, type Rig } from '../model/rig.ts';
+import { CardReadingChecker } from './card-unreadable.ts';
 import { channelOnUnlike } from './channel-on-unlike.ts';
 import { channelShared } from './channel-shared.ts';
 import { mergeFindings, withFinding, withoutFinding } from './finding-list.ts';
 import { ownBreaksOverlap } from './own-breaks-overlap.ts';
+import type { PartChecker } from './part-checker.ts';
 import { pastTheEnd } from './past-the-end.ts';
 import { placeKeyOf, samePlace } from './same-place.ts';
 import { slotsClaimedTwice } from './slots-claimed-twice.ts';
@@ -68,6 +73,7 @@ class RigChecker implements Checker {
   readonly #ofChannels = new StandingFindings<number>();
   readonly #ofPlaces = new StandingFindings<string>();
   readonly #ofTypes = new StandingFindings<'types'>();
+  readonly #parts: readonly PartChecker[] = [new CardReadingChecker()];
   readonly #naming = new Map<FixtureId, readonly Finding[]>();
   #counts: FindingCounts = Object.freeze({ blocker: 0, caution: 0, note: 0 });
   #listed: readonly Finding[] = NONE;
@@ -97,7 +103,8 @@ class RigChecker implements Checker {
     const before = this.#index.rig;
     const { changes, universes } = this.#index.update(next);
     const retyped = touchesTypes(before, next, changes);
-    if (changes.length === 0 && !retyped) return NO_CHANGE;
+    const replanted = changedCards(before, next);
+    if (changes.length === 0 && !retyped && replanted.size === 0) return NO_CHANGE;
     const delta: OpenDelta = { added: [], removed: [] };
     const touched: Touched = { channels: new KeySet(), places: new KeySet() };
     for (const change of changes) this.#take(change, touched, delta);
@@ -107,6 +114,10 @@ class RigChecker implements Checker {
     for (const channel of touched.channels) this.#ofChannels.settle(channel, this.#channelFindings(channel), delta);
     for (const place of touched.places) this.#ofPlaces.settle(place, this.#placeFindings(place), delta);
     if (retyped) this.#ofTypes.settle('types', typeFindings(next, this.#library), delta);
+    if (next.cards.size + replanted.size > 0) {
+      const step = { before, next, plant: plantOf(next.cards), replanted, changes, index: this.#index };
+      for (const part of this.#parts) part.update(step, delta);
+    }
     this.#record(delta);
     return delta;
   }
@@ -206,6 +217,16 @@ class RigChecker implements Checker {
     if (named.length === 0) this.#naming.delete(fixture);
     else this.#naming.set(fixture, named);
   }
+}
+
+const NO_CARDS: ReadonlySet<CardKind> = new Set();
+
+function changedCards(before: Rig, next: Rig): ReadonlySet<CardKind> {
+  if (before.cards === next.cards) return NO_CARDS;
+  const differing = differingRows(before.cards, next.cards).flatMap(
+    ({ before: old, after }) => (after ?? old)?.kind ?? [],
+  );
+  return new Set(differing);
 }
 
 /** Whether a step could change what is said of types: such a step costs a pass over the rig, if it has any copied type. */

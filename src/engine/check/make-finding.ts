@@ -53,6 +53,8 @@ function detailsOf(trouble: Trouble): string {
       return JSON.stringify([trouble.hazard, trouble.types]);
     case 'library-differs':
       return JSON.stringify([trouble.type, trouble.here, trouble.newest]);
+    case 'card-unreadable':
+      return JSON.stringify([trouble.card, trouble.of, trouble.field, trouble.value]);
     default:
       return unreachable(trouble);
   }

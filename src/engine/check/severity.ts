@@ -13,6 +13,7 @@ export const SEVERITY_OF: Readonly<Record<Rule, Severity>> = Object.freeze({
   'no-slots': 'caution',
   'firmware-mode': 'caution',
   'hazard-unsigned': 'caution',
+  'card-unreadable': 'caution',
   'acting-as-one': 'note',
   'channel-shared': 'note',
   'firmware-wanted': 'note',

@@ -2,6 +2,7 @@ import type { Slot, Universe } from './address.ts';
 import type { UnreadableCell } from './fixture.ts';
 import type { SignedHazard } from './fixture-type.ts';
 import type { FixtureId } from './ids.ts';
+import type { PlantTrouble } from './plant-trouble.ts';
 
 export type Severity = 'blocker' | 'caution' | 'note';
 
@@ -14,6 +15,7 @@ export interface SlotRun {
 
 /** What a rule found, as data; `words/` says it. Each union member is one rule. */
 export type Trouble =
+  | PlantTrouble
   /** A run of slots claimed by the same two or more fixtures; or, with one fixture named, by two of its own breaks. */
   | { readonly rule: 'slots-claimed-twice'; readonly run: SlotRun }
   /** Fixtures with one start address, mode and channel: units that act as one (common practice). */
@@ -49,7 +51,7 @@ export type Trouble =
 
 export type Rule = Trouble['rule'];
 
-/** One finding. `key` is equal exactly when the finding is the same; `fixtures` are sorted by id and never empty. */
+/** One finding. `key` is equal exactly when the finding is the same; `fixtures` are sorted by id; one that is of no unit names none. */
 export type Finding = Trouble & {
   readonly key: string;
   readonly severity: Severity;

@@ -144,6 +144,8 @@ export interface Limit {
 export interface UnreadableCardCell {
   readonly card: CardKind;
   readonly key: string;
+  /** The name of the card, or what it is known by. */
+  readonly of: string;
   readonly field: CardField;
   readonly value: string | number;
 }
@@ -325,7 +327,7 @@ function unreadableOf(card: Card): UnreadableCardCell[] {
   return (Object.keys(CARD_CELLS[card.kind]) as CardField[]).flatMap((field) => {
     const value = card.cells[field] ?? null;
     if (value === null || read(card, field) !== null) return [];
-    return [Object.freeze({ card: card.kind, key: card.key, field, value })];
+    return [Object.freeze({ card: card.kind, key: card.key, of: nameOf(card), field, value })];
   });
 }
 

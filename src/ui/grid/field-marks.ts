@@ -55,6 +55,8 @@ function fieldsOf(row: Pick<RowView, 'fixture' | 'mode'>, finding: Finding): rea
     case 'hazard-unsigned':
     case 'library-differs':
       return ['type'];
+    case 'card-unreadable':
+      return [];
   }
 }
 

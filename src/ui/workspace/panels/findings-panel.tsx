@@ -62,9 +62,8 @@ const FindingLine = memo(function FindingLine({ sheet, finding, shown, onGo }: F
       <div className="flex min-w-0 flex-col items-start [overflow-wrap:anywhere]">
         <p>{findingSentence(finding, rig)}</p>
         <p className="flex flex-wrap gap-x-3 text-soft">
-          {shown === undefined ? (
-            FINDINGS_WORDS.hidden
-          ) : (
+          {finding.fixtures.length > 0 && shown === undefined ? FINDINGS_WORDS.hidden : null}
+          {shown === undefined ? null : (
             <LinkButton className="text-soft" onClick={() => onGo(finding)}>
               {FINDINGS_WORDS.go(unit)}
             </LinkButton>

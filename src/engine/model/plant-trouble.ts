@@ -1,0 +1,17 @@
+import type { CardField, CardKind } from './card.ts';
+
+/** What a rule found in what the crew says of network, lines, feeds and limits. Each union member is one rule. */
+export type PlantTrouble =
+  /** A cell of a card that cannot be what stands in it. */
+  {
+    readonly rule: 'card-unreadable';
+    readonly card: CardKind;
+    /** The name of the card, or what it is known by. */
+    readonly of: string;
+    readonly field: CardField;
+    readonly value: string | number;
+  };
+
+export type PlantRule = PlantTrouble['rule'];
+
+export const PLANT_RULES = ['card-unreadable'] as const satisfies readonly PlantRule[];

@@ -1,0 +1,21 @@
+import type { Finding } from '#engine/model/finding.ts';
+import { PLANT_RULES, type PlantRule, type PlantTrouble } from '#engine/model/plant-trouble.ts';
+import { CARD_WORDS, cardCellWords } from './cards.ts';
+
+/** What each rule of network, lines, feeds and limits is called in a list of findings. */
+export const PLANT_RULE_TITLES: Readonly<Record<PlantRule, string>> = {
+  'card-unreadable': 'Cannot be read',
+};
+
+export type PlantFinding = Extract<Finding, PlantTrouble>;
+
+export const isPlantFinding = (finding: Finding): finding is PlantFinding =>
+  (PLANT_RULES as readonly string[]).includes(finding.rule);
+
+/** A finding of network, lines, feeds or limits in full. `units`: the names of its units, empty for none. */
+export function plantSentence(finding: PlantFinding, _units: string): string {
+  switch (finding.rule) {
+    case 'card-unreadable':
+      return `The ${cardCellWords(finding.card, finding.field)} of ${CARD_WORDS[finding.card]} “${finding.of}” cannot be “${finding.value}”. Correct it`;
+  }
+}
