@@ -75,3 +75,30 @@ export const CARD_CELL_WORDS: {
 
 export const cardCellWords = (kind: CardKind, field: CardField): string =>
   (CARD_CELL_WORDS[kind] as Readonly<Record<string, string>>)[field] ?? field;
+
+/** The words that a cell may be, as they read on screen. */
+export const CARD_CHOICE_WORDS: Readonly<Record<string, string>> = {
+  'same-number': 'same number: universe 1 is 0:0:1',
+  'plus-one': 'plus one: universe 1 is 0:0:0',
+  source: 'sends universes',
+  node: 'turns universes into data lines',
+  sacn: 'sACN',
+  'art-net': 'Art-Net',
+  cable: 'cable',
+  multicast: 'multicast',
+  unicast: 'unicast',
+  broadcast: 'broadcast',
+  terminated: 'terminated',
+  open: 'open',
+  '1': '1',
+  '2': '2',
+  '3': '3',
+  '1-2': '1–2',
+  '2-3': '2–3',
+  '3-1': '3–1',
+};
+
+export const CARD_SCREEN_WORDS = {
+  notSaid: 'not said',
+  unread: (cell: string) => `This cannot be the ${cell}. Correct it.`,
+} as const;

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { seededRng } from '#base/rng.ts';
 import { checkRig } from '#engine/check/check-rig.ts';
 import { RULES, SEVERITIES } from '#engine/check/severity.ts';
 import { applyEdits } from '#engine/model/apply-edits.ts';
 import { FIELDS } from '#engine/model/field.ts';
 import { fixtureId } from '#engine/model/ids.ts';
 import type { Rig } from '#engine/model/rig.ts';
+import { randomCardEdit } from '#tests/support/random-card.ts';
 import { RANDOM_LIBRARY, randomRig } from '#tests/support/random-rig.ts';
 import { rigOf } from '#tests/support/rig-shorthand.ts';
 import {
@@ -90,7 +92,9 @@ describe('findings in words', () => {
     expect([1, 3].map((count) => countedSeverity(count, 'caution'))).toEqual(['1 caution', '3 cautions']);
     const said = new Set<string>();
     for (let seed = 1; seed <= 30; seed++) {
-      const rig = randomRig(seed, { fixtures: 30, universes: 2 });
+      const rng = seededRng(seed);
+      const cards = Array.from({ length: 150 }, () => randomCardEdit(rng));
+      const rig = applyEdits(randomRig(seed, { fixtures: 30, universes: 2 }), cards);
       for (const finding of checkRig(rig, RANDOM_LIBRARY)) {
         said.add(finding.rule);
         const sentences = [

@@ -6,13 +6,13 @@ import type { FixtureId } from '#engine/model/ids.ts';
 import type { Landing } from '#engine/patch/landing.ts';
 import { landingMark, RIBBONS_WORDS as words } from '#words/ribbons.ts';
 import { RIBBON_WORDS } from '#words/sheet.ts';
+import { LineField } from '../../kit/line-field.tsx';
 import { LinkButton } from '../../kit/link-button.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
 import { RibbonBlock } from '../../universes/ribbon-block.tsx';
 import { type Block, blocksOf } from '../../universes/ribbon-blocks.ts';
 import { RibbonGround } from '../../universes/ribbon-ground.tsx';
 import { useOccupancy } from '../../universes/use-occupancy.ts';
-import { LineField } from '../../workspace/panels/line-field.tsx';
 
 export interface RibbonRowProps {
   readonly store: RigStore;

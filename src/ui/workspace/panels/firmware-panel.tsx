@@ -5,10 +5,10 @@ import { unitName } from '#words/findings.ts';
 import { FIRMWARE_WORDS } from '#words/rig-types.ts';
 import type { Sheet } from '../../grid/sheet.ts';
 import { carryOut } from '../../grid/sheet-actions.ts';
+import { LineField } from '../../kit/line-field.tsx';
 import { LinkButton } from '../../kit/link-button.tsx';
 import { useCalmRig } from '../../live/use-calm-rig.ts';
 import { Panel } from '../panel.tsx';
-import { LineField } from './line-field.tsx';
 
 export interface FirmwarePanelProps {
   readonly sheet: Sheet;

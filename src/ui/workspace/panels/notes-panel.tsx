@@ -6,9 +6,9 @@ import { NOTES_WORDS } from '#words/sheet.ts';
 import type { Sheet } from '../../grid/sheet.ts';
 import { carryOut } from '../../grid/sheet-actions.ts';
 import { Button } from '../../kit/button.tsx';
+import { LineField } from '../../kit/line-field.tsx';
 import { LinkButton } from '../../kit/link-button.tsx';
 import { Panel } from '../panel.tsx';
-import { LineField } from './line-field.tsx';
 
 export interface NotesPanelProps {
   readonly sheet: Sheet;

@@ -3,10 +3,10 @@ import { POSITIONS_WORDS } from '#words/sheet.ts';
 import type { Sheet } from '../../grid/sheet.ts';
 import { carryOut } from '../../grid/sheet-actions.ts';
 import { Button } from '../../kit/button.tsx';
+import { LineField } from '../../kit/line-field.tsx';
 import { LinkButton } from '../../kit/link-button.tsx';
 import { useCalmRig } from '../../live/use-calm-rig.ts';
 import { Panel } from '../panel.tsx';
-import { LineField } from './line-field.tsx';
 import { orderPositions, positionsInOrder, positionsInUse, renamePosition } from './position-order.ts';
 
 export interface PositionsPanelProps {

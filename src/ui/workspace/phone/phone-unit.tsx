@@ -10,11 +10,11 @@ import { carryOut, duplicateSelected, removeSelected } from '../../grid/sheet-ac
 import { knownValues } from '../../grid/suggestions.ts';
 import { useRow, useSheet } from '../../grid/use-sheet.ts';
 import { Button } from '../../kit/button.tsx';
+import { LineField } from '../../kit/line-field.tsx';
 import { Mark } from '../../kit/mark.tsx';
 import type { RowView } from '../../live/row-views.ts';
 import { cellText } from '../../live/rows/cell-text.ts';
 import { UnitRibbon } from '../../universes/ribbon.tsx';
-import { LineField } from '../panels/line-field.tsx';
 import { PlanLink } from '../plan-link.tsx';
 import { UnitDigits } from './unit-digits.tsx';
 

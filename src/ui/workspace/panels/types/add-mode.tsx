@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { foldName } from '#engine/model/ids.ts';
 import { TYPES_WORDS } from '#words/sheet.ts';
 import { Button } from '../../../kit/button.tsx';
-import { LineField } from '../line-field.tsx';
+import { LineField } from '../../../kit/line-field.tsx';
 import { parseSlots, type UsedMode } from './modes-in-use.ts';
 
 type Names = Pick<UsedMode, 'type' | 'mode'>;

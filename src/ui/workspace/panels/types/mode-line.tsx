@@ -2,8 +2,8 @@ import type { Mode } from '#engine/model/rig.ts';
 import { TYPES_WORDS } from '#words/sheet.ts';
 import type { Sheet } from '../../../grid/sheet.ts';
 import { carryOut } from '../../../grid/sheet-actions.ts';
+import { LineField } from '../../../kit/line-field.tsx';
 import { LinkButton } from '../../../kit/link-button.tsx';
-import { LineField } from '../line-field.tsx';
 import { formatSlots, renameMode, type UsedMode } from './modes-in-use.ts';
 
 export interface ModeLineProps {

@@ -1,8 +1,8 @@
 import { foldName, type ModeId } from '#engine/model/ids.ts';
 import { TAKEN_WORDS } from '#words/rig-types.ts';
 import { TYPES_WORDS } from '#words/sheet.ts';
+import { LineField } from '../../../kit/line-field.tsx';
 import { LinkButton } from '../../../kit/link-button.tsx';
-import { LineField } from '../line-field.tsx';
 import type { UsedMode } from './modes-in-use.ts';
 
 export interface UnknownModesProps {

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { CONTROL_CLASSES } from '../../kit/field-frame.tsx';
+import { CONTROL_CLASSES } from './field-frame.tsx';
 
 export interface LineFieldProps {
   /** What a screen reader calls it. */
@@ -10,12 +10,14 @@ export interface LineFieldProps {
   /** Id of a list of values to offer. */
   readonly list?: string | undefined;
   readonly inputMode?: 'text' | 'decimal';
+  /** Why what stands there cannot be meant. */
+  readonly trouble?: string;
   /** Called when it is left or Enter is pressed, with a text other than `value`. */
   readonly onWrite: (text: string) => void;
 }
 
 /** A text that is written when the person is done with it, so that half a word is nobody's edit. Escape leaves it as it was. */
-export function LineField({ name, value, onWrite, ...rest }: LineFieldProps) {
+export function LineField({ name, value, trouble, onWrite, ...rest }: LineFieldProps) {
   const [typed, setTyped] = useState<string>();
   const done = () => {
     if (typed !== undefined && typed !== value) onWrite(typed);
@@ -25,6 +27,8 @@ export function LineField({ name, value, onWrite, ...rest }: LineFieldProps) {
     <input
       className={CONTROL_CLASSES}
       aria-label={name}
+      aria-invalid={trouble === undefined ? undefined : true}
+      title={trouble}
       autoComplete="off"
       {...rest}
       value={typed ?? value}
