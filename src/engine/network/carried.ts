@@ -1,0 +1,60 @@
+import { memoByIdentity } from '#base/memo.ts';
+import type { Universe } from '../model/address.ts';
+import { nameKey } from '../model/card.ts';
+import type { Delivery, Plant, Run, Splitter } from '../model/plant.ts';
+
+/** What a port of a node must listen to for a delivery to come out of it; null while its number is not said, or it needs no network. */
+export function networkNumber(delivery: Delivery): number | null {
+  switch (delivery.by) {
+    case 'sacn':
+      return delivery.sacn;
+    case 'art-net':
+      return delivery.portAddress;
+    case 'cable':
+      return null;
+  }
+}
+
+/** The universes that come out of each port, by its key; ports out of which none comes are not in it. More than one is a mistake. [NW4] */
+export const carriedByPorts: (plant: Plant) => ReadonlyMap<string, readonly Universe[]> = memoByIdentity((plant) => {
+  const sent = new Map<string, Universe[]>();
+  for (const delivery of plant.deliveries.values()) {
+    const number = networkNumber(delivery);
+    if (number !== null) gather(sent, `${delivery.by} ${number}`, delivery.universe);
+  }
+  const carried = new Map<string, readonly Universe[]>();
+  for (const { key, by, number } of plant.ports.values()) {
+    const universes = by === null || number === null ? undefined : sent.get(`${by} ${number}`);
+    if (universes !== undefined)
+      carried.set(
+        key,
+        universes.toSorted((a, b) => a - b),
+      );
+  }
+  return carried;
+});
+
+/**
+ * The universes that a run carries, from where it begins; of one behind splitters, those of the run they are on. Null when it begins
+ * nowhere, at what is not there, or at itself: nobody knows then. [NW5]
+ */
+export function carriedByRun(plant: Plant, run: Run): readonly Universe[] | null {
+  const passed = new Set<string>();
+  let at: Run | undefined = run;
+  while (at !== undefined && !passed.has(at.key)) {
+    passed.add(at.key);
+    const from: Run['from'] = at.from;
+    if (from.kind === 'none') return null;
+    if (from.kind === 'cable') return [from.universe];
+    if (from.kind === 'port') return plant.ports.has(from.port) ? (carriedByPorts(plant).get(from.port) ?? []) : null;
+    const splitter: Splitter | undefined = plant.splitters.find(({ id }) => id === from.splitter);
+    at = splitter === undefined ? undefined : plant.runs.get(nameKey(splitter.run));
+  }
+  return null;
+}
+
+function gather<Key, Value>(into: Map<Key, Value[]>, key: Key, value: Value): void {
+  const held = into.get(key);
+  if (held === undefined) into.set(key, [value]);
+  else held.push(value);
+}
