@@ -1,6 +1,7 @@
 export const RIG_MENU_WORDS = {
   rig: 'Rig',
   name: 'Pages of this rig',
+  toRow: 'Its row in the sheet',
   pages: { sheet: 'Sheet', universes: 'Universes', 'lists-in': 'Lists in', 'sheets-out': 'Sheets out' },
 } as const;
 
