@@ -41,7 +41,7 @@ export const PROTOCOL_WORDS: Readonly<Record<Protocol, string>> = { sacn: 'sACN'
 export function networkSentence(finding: NetworkFinding): string {
   switch (finding.rule) {
     case 'port-fed-twice':
-      return `${universeWords(finding.universes)} all come out of ${portWords(finding)}, for they travel as ${numberWords(finding.by, finding.number)}. Give each a number of its own`;
+      return `${universeWords(finding.universes)} ${finding.universes.length === 2 ? 'both' : 'all'} come out of ${portWords(finding)}, for they travel as ${numberWords(finding.by, finding.number)}. Give each a number of its own`;
     case 'number-reserved':
       return `${capital(usersWords(finding))} ${usersVerb(finding)} ${numberWords(finding.by, finding.number)}, which carries no levels. ${RANGE_WORDS[finding.by]}`;
     case 'same-node-address':

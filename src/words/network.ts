@@ -26,7 +26,6 @@ export const NETWORK_WORDS = {
   universesAbout: 'The number in the show, the sACN number and the Port-Address are three numbers.',
   noUniverses: 'No unit has an address yet. Give one an address in the sheet; its universe stands here then.',
   fill: 'Fill in deliveries…',
-  addUniverse: 'Another universe',
   more: (n: number) => `Show ${n} more`,
   universe: 'Universe',
   by: 'Travels by',

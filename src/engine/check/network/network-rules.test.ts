@@ -267,7 +267,7 @@ describe('sentences of the network', () => {
 
   it('say what is so, with all three numbers apart, and what to do next', () => {
     expect(said('', sacn(1, 11), sacn(9, 11), node('a'), port('a.2', 'sacn', 11))).toEqual([
-      'Universes 1, 9 all come out of port 2 of A, for they travel as sACN 11. Give each a number of its own',
+      'Universes 1, 9 both come out of port 2 of A, for they travel as sACN 11. Give each a number of its own',
     ]);
     expect(said('1:1 Spot/16', artNet(1, 255), node('a'))).toEqual([
       'Universe 1 travels as Art-Net 0:15:15 (0x00FF), and no port listens to that. Set a port to it, unless the units take it from the network themselves',

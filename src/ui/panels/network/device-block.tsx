@@ -55,9 +55,9 @@ export function DeviceBlock({ view, node }: DeviceBlockProps) {
         )}
       </div>
       <FindingLines findings={findings.filter((finding) => isOfNode(finding, node.id))} />
-      <dl className="grid grid-cols-2 gap-x-3 gap-y-1 sm:grid-cols-[repeat(auto-fill,minmax(8.75rem,1fr))]">
+      <dl className="grid grid-cols-2 gap-x-3 gap-y-1 sm:grid-cols-[repeat(auto-fill,minmax(7.5rem,1fr))]">
         {FIELDS.map(([field, heading, example]) => (
-          <div key={field} className="min-w-0">
+          <div key={field} className={`min-w-0 ${field === 'role' || field === 'notes' ? 'col-span-2' : ''}`}>
             <dt className="text-small text-soft">{heading}</dt>
             <dd>
               <CardCell

@@ -6,7 +6,7 @@ import { isPlantFinding, type PlantFinding } from '#words/plant-findings.ts';
 const CARDS: readonly CardKind[] = ['setup', 'node', 'port', 'delivery'];
 
 /** Whether a finding is dealt with on the page of the network. */
-export const isOnPage = (finding: Finding): finding is PlantFinding =>
+export const isOnNetworkPage = (finding: Finding): finding is PlantFinding =>
   isNetworkFinding(finding) ||
   (isPlantFinding(finding) && finding.rule === 'card-unreadable' && CARDS.includes(finding.card));
 

@@ -36,6 +36,7 @@ function PortCell({ view, node, index }: PortCellsProps & { readonly index: numb
   const { store, rig, network, findings, frozen } = view;
   const key = portKey(node.id, index);
   const port = network.plant.ports.get(key);
+  const runs = runsFromPort(network.plant, key).map(({ name }) => name);
   const found = findings.filter((finding) => isOfPort(finding, node.id, index));
   const cell = (field: CardField<'port'>, heading: string) => ({
     store,
@@ -64,12 +65,12 @@ function PortCell({ view, node, index }: PortCellsProps & { readonly index: numb
       </div>
       <div className="flex flex-wrap items-baseline gap-x-3 pt-1 pl-8">
         <span>{outWords(view, key)}</span>
-        <span className="text-soft">
-          {runsFromPort(network.plant, key)
-            .map(({ name }) => name)
-            .join(', ')}
-        </span>
-        <FindingMarks findings={found} />
+        {runs.length === 0 ? null : <span className="text-soft">{runs.join(', ')}</span>}
+        {found.length === 0 ? null : (
+          <div className="w-full">
+            <FindingMarks findings={found} />
+          </div>
+        )}
       </div>
     </li>
   );

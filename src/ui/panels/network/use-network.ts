@@ -6,7 +6,7 @@ import { type Network, networkOf } from '#engine/network/network.ts';
 import { type UniverseRoute, universeRoutes } from '#engine/network/universe-routes.ts';
 import type { PlantFinding } from '#words/plant-findings.ts';
 import type { RigStore } from '../../live/rig-store.ts';
-import { isOnPage } from './finding-places.ts';
+import { isOnNetworkPage } from './finding-places.ts';
 
 /** What the page of the network shows, and who shows it. */
 export interface NetworkView {
@@ -30,7 +30,7 @@ export function useNetwork(store: RigStore, rigId: string): NetworkView {
   const used = useSyncExternalStore(store.subscribe, () => store.occupancy().universes());
   const all = useSyncExternalStore(store.subscribe, store.findings);
   const frozen = !useSyncExternalStore(store.subscribeLink, store.canEdit);
-  const findings = useMemo(() => all.filter(isOnPage), [all]);
+  const findings = useMemo(() => all.filter(isOnNetworkPage), [all]);
   return useMemo(() => {
     const rig = { ...store.rig(), cards, universes: labels };
     const network = networkOf(plantOf(cards));

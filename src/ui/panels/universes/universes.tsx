@@ -1,12 +1,15 @@
 import { useMemo, useState, useSyncExternalStore } from 'react';
 import { SLOTS, type Universe } from '#engine/model/address.ts';
+import { NETWORK_WORDS } from '#words/network.ts';
 import { EMPTY_WORDS } from '#words/sheet.ts';
 import { universeChoice, UNIVERSE_PAGE_WORDS as words } from '#words/slots.ts';
 import { BareSelect } from '../../kit/select.tsx';
+import { StayLink } from '../../kit/stay-link.tsx';
 import { LINK_CLASSES } from '../../kit/text-link.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
 import { useCalmRig } from '../../live/use-calm-rig.ts';
 import { PHONE, useMedia } from '../../workspace/use-media.ts';
+import { rigPath } from '../rig/rig-address.ts';
 import { RibbonsView } from './ribbons-view.tsx';
 import { universeChoices } from './universe-choices.ts';
 import { UniverseList } from './universe-list.tsx';
@@ -23,7 +26,7 @@ export function Universes({ store, rigId }: UniversesProps) {
   const rig = useCalmRig(store);
   const arrived = useSyncExternalStore(store.subscribeLink, store.hasArrived);
   const phone = useMedia(PHONE);
-  const [wanted, setWanted] = useState<Universe>();
+  const [wanted, setWanted] = useState<Universe | undefined>(universeOfAddress);
   const [view, setView] = useState<UniversesViewName>('slots');
   const choices = useMemo(() => universeChoices(rig, store.occupancy(), store.findings()), [rig, store]);
   const at = Math.max(
@@ -65,6 +68,9 @@ export function Universes({ store, rigId }: UniversesProps) {
             <p className="font-serif text-name">{label}</p>
           )}
           {views}
+          <StayLink className={LINK_CLASSES} href={`${rigPath(rigId, 'network')}#universe-${universe}`}>
+            {NETWORK_WORDS.toNetwork}
+          </StayLink>
           {/* Not a page of ours: the browser asks the server and saves the answer. */}
           <a
             className={`${LINK_CLASSES} ml-auto max-sm:ml-0`}
@@ -78,4 +84,10 @@ export function Universes({ store, rigId }: UniversesProps) {
       </div>
     </div>
   );
+}
+
+/** The universe that a link to this page names behind its `#`; undefined for none. */
+function universeOfAddress(): Universe | undefined {
+  const named = Number(/^#universe-(\d{1,5})$/.exec(window.location.hash)?.[1] ?? 0);
+  return named === 0 ? undefined : (named as Universe);
 }
