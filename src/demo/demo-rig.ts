@@ -6,6 +6,7 @@ import { fixtureId, noteId } from '#engine/model/ids.ts';
 import { type LibraryRevision, pinMode } from '#engine/type/pin.ts';
 import { footprintsOfMode } from '#engine/type/slots-of.ts';
 import { BREAKWATER, CORRECTIONS, GROUPS, type Group, HALYARD, PILOT, TIDELINE } from './demo-groups.ts';
+import { DEMO_NETWORK } from './demo-network.ts';
 
 /** The demo's show rig: an invented show of 152 fixtures by invented makers, with a few honest findings in it. */
 export const DEMO_RIG = {
@@ -70,7 +71,10 @@ export function demoPlan(library: readonly LibraryRevision[]): Plan {
       order: 2,
     },
   ];
-  return { name: 'import', edits: [...positions, ...universes, ...modes, ...fixtures, ...AGREED, ...rest] };
+  return {
+    name: 'import',
+    edits: [...positions, ...universes, ...modes, ...fixtures, ...AGREED, ...rest, ...DEMO_NETWORK],
+  };
 }
 
 function copyOf(library: readonly LibraryRevision[], typeId: string, name: string): Edit {

@@ -79,6 +79,14 @@ export function planRefusalSentence(refusal: PlanRefusal, rig: Rig): string {
       return `Mode “${refusal.mode}” takes ${refusal.slots} slots in one break, and a universe has 512. Check the mode in the library.`;
     case 'finding-gone':
       return 'This is cleared already.';
+    case 'no-convention':
+      return 'Nobody has said how sACN numbers and Port-Addresses go together here. Choose a convention first.';
+    case 'no-port-address':
+      return `Universe ${refusal.universe} has no Port-Address by the convention of this rig. Leave it out, or write one by hand.`;
+    case 'no-free-port':
+      return `${refusal.node === '' ? 'The node' : refusal.node} has no free port. Say how many ports it has, or empty one.`;
+    case 'nothing-unheard':
+      return 'No universe is left that travels by a network and that no port listens to. Say first how the universes travel.';
     default:
       return unreachable(refusal);
   }

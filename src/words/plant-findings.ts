@@ -1,10 +1,12 @@
 import type { Finding } from '#engine/model/finding.ts';
 import { PLANT_RULES, type PlantRule, type PlantTrouble } from '#engine/model/plant-trouble.ts';
 import { CARD_WORDS, cardCellWords } from './cards.ts';
+import { isNetworkFinding, NETWORK_RULE_TITLES, networkSentence } from './network-findings.ts';
 
 /** What each rule of network, lines, feeds and limits is called in a list of findings. */
 export const PLANT_RULE_TITLES: Readonly<Record<PlantRule, string>> = {
   'card-unreadable': 'Cannot be read',
+  ...NETWORK_RULE_TITLES,
 };
 
 export type PlantFinding = Extract<Finding, PlantTrouble>;
@@ -14,6 +16,7 @@ export const isPlantFinding = (finding: Finding): finding is PlantFinding =>
 
 /** A finding of network, lines, feeds or limits in full. `units`: the names of its units, empty for none. */
 export function plantSentence(finding: PlantFinding, _units: string): string {
+  if (isNetworkFinding(finding)) return networkSentence(finding);
   switch (finding.rule) {
     case 'card-unreadable':
       return `The ${cardCellWords(finding.card, finding.field)} of ${CARD_WORDS[finding.card]} “${finding.of}” cannot be “${finding.value}”. Correct it`;

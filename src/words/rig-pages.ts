@@ -2,7 +2,13 @@ export const RIG_MENU_WORDS = {
   rig: 'Rig',
   name: 'Pages of this rig',
   toRow: 'Its row in the sheet',
-  pages: { sheet: 'Sheet', universes: 'Universes', 'lists-in': 'Lists in', 'sheets-out': 'Sheets out' },
+  pages: {
+    sheet: 'Sheet',
+    universes: 'Universes',
+    'lists-in': 'Lists in',
+    'sheets-out': 'Sheets out',
+    network: 'Network',
+  },
 } as const;
 
 /** `show rig at Millrace Playhouse · Saltwind Touring`. */

@@ -2,6 +2,7 @@ import type { Finding } from '#engine/model/finding.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { PATCH_HEADINGS } from '#engine/sheet/patch-format.ts';
 import type { SheetColumn, SheetKind, Standing } from '#engine/sheet/sheet.ts';
+import { CARD_CHOICE_WORDS } from './cards.ts';
 import { findingSentence } from './findings.ts';
 import { CAUTION_FOOT, hazardCautions } from './fixture-types.ts';
 import { LOAD_STANDING } from './loads.ts';
@@ -19,6 +20,7 @@ export const SHEET_TITLES: Readonly<Record<SheetKind, string>> = {
   circuits: 'Circuit sheet',
   positions: 'Position sheet',
   findings: 'Findings',
+  network: 'Network sheet',
 };
 
 /** What each sheet is for, in a line. */
@@ -31,6 +33,7 @@ export const SHEET_ABOUT: Readonly<Record<SheetKind, string>> = {
   circuits: 'Every circuit with its units and what they draw, at 230 V, as far as their types state it.',
   positions: 'Every unit by position with its weight, and the sum of each position.',
   findings: 'What the check found, with every unit it concerns.',
+  network: 'Every universe in use with its numbers on the network, the node and port it comes out of, and its run.',
 };
 
 const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HEADINGS>, string>> = {
@@ -63,6 +66,15 @@ const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HE
   finding: 'Finding',
   units: 'Units',
   channels: 'Channels',
+  by: 'Travels by',
+  sacn: 'sACN',
+  group: 'Multicast group',
+  portAddress: 'Port-Address',
+  node: 'Node',
+  nodeAddress: 'Network address',
+  port: 'Port',
+  slotsUsed: 'Slots used',
+  standing: 'Findings of the network',
 };
 
 /** What heads a column of any sheet. */
@@ -85,6 +97,7 @@ export const standingOf = (rig: Rig, findings: readonly Finding[]): Standing => 
   loads: LOAD_STANDING,
   cautions: hazardCautions,
   cautionFoot: CAUTION_FOOT,
+  way: (by) => CARD_CHOICE_WORDS[by] ?? by,
 });
 
 export const NOTHING_STANDS = 'No findings stand.';

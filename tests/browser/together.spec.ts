@@ -139,7 +139,7 @@ test('the unit one is at goes along from page to page, and the address names the
   const slots = page.getByRole('grid', { name: 'Slots of universe 4' });
   await expect(slots).toBeVisible();
   await page.getByRole('option', { name: /^1\b/ }).click();
-  await expect(page).toHaveURL(/#1$/);
+  await expect(page).toHaveURL(/#universe-1$/);
   await page.reload();
   await expect(page.getByRole('grid', { name: 'Slots of universe 1' })).toBeVisible();
   await page.getByRole('button', { name: /^First bar · 1, slots/ }).click();

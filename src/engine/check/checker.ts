@@ -12,6 +12,7 @@ import { CardReadingChecker } from './card-unreadable.ts';
 import { channelOnUnlike } from './channel-on-unlike.ts';
 import { channelShared } from './channel-shared.ts';
 import { mergeFindings, withFinding, withoutFinding } from './finding-list.ts';
+import { NetworkChecker } from './network/network-checker.ts';
 import { ownBreaksOverlap } from './own-breaks-overlap.ts';
 import type { PartChecker } from './part-checker.ts';
 import { pastTheEnd } from './past-the-end.ts';
@@ -73,7 +74,7 @@ class RigChecker implements Checker {
   readonly #ofChannels = new StandingFindings<number>();
   readonly #ofPlaces = new StandingFindings<string>();
   readonly #ofTypes = new StandingFindings<'types'>();
-  readonly #parts: readonly PartChecker[] = [new CardReadingChecker()];
+  readonly #parts: readonly PartChecker[] = [new CardReadingChecker(), new NetworkChecker()];
   readonly #naming = new Map<FixtureId, readonly Finding[]>();
   #counts: FindingCounts = Object.freeze({ blocker: 0, caution: 0, note: 0 });
   #listed: readonly Finding[] = NONE;

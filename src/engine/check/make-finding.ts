@@ -55,6 +55,20 @@ function detailsOf(trouble: Trouble): string {
       return JSON.stringify([trouble.type, trouble.here, trouble.newest]);
     case 'card-unreadable':
       return JSON.stringify([trouble.card, trouble.of, trouble.field, trouble.value]);
+    case 'port-fed-twice':
+    case 'number-reserved':
+    case 'same-node-address':
+    case 'mixed-sub-nets':
+    case 'universe-unreached':
+    case 'universe-undelivered':
+    case 'delivery-unnumbered':
+    case 'address-unreadable':
+    case 'node-out-of-reach':
+    case 'over-link':
+    case 'port-beyond':
+    case 'cast-unfit':
+    case 'port-address-zero':
+      return JSON.stringify(trouble);
     default:
       return unreachable(trouble);
   }

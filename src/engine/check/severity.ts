@@ -4,6 +4,10 @@ import type { Rule, Severity } from '../model/finding.ts';
 export const SEVERITY_OF: Readonly<Record<Rule, Severity>> = Object.freeze({
   'slots-claimed-twice': 'blocker',
   'past-the-end': 'blocker',
+  'port-fed-twice': 'blocker',
+  'number-reserved': 'blocker',
+  'same-node-address': 'blocker',
+  'mixed-sub-nets': 'blocker',
   'unknown-type': 'caution',
   'unknown-mode': 'caution',
   unpatched: 'caution',
@@ -14,10 +18,19 @@ export const SEVERITY_OF: Readonly<Record<Rule, Severity>> = Object.freeze({
   'firmware-mode': 'caution',
   'hazard-unsigned': 'caution',
   'card-unreadable': 'caution',
+  'universe-unreached': 'caution',
+  'universe-undelivered': 'caution',
+  'delivery-unnumbered': 'caution',
+  'address-unreadable': 'caution',
+  'node-out-of-reach': 'caution',
+  'over-link': 'caution',
+  'port-beyond': 'caution',
+  'cast-unfit': 'caution',
   'acting-as-one': 'note',
   'channel-shared': 'note',
   'firmware-wanted': 'note',
   'library-differs': 'note',
+  'port-address-zero': 'note',
 });
 
 export const RULES = Object.freeze(Object.keys(SEVERITY_OF)) as readonly Rule[];

@@ -1,3 +1,4 @@
+import type { Universe } from '../model/address.ts';
 import type { Field } from '../model/field.ts';
 import type { Rule } from '../model/finding.ts';
 import type { FixtureId } from '../model/ids.ts';
@@ -34,4 +35,12 @@ export type PlanRefusal =
   /** A break of the mode takes more slots than a universe has. */
   | { readonly code: 'mode-too-wide'; readonly mode: string; readonly slots: number }
   /** The finding does not stand any more. */
-  | { readonly code: 'finding-gone' };
+  | { readonly code: 'finding-gone' }
+  /** The crew has not said how sACN numbers and Port-Addresses go together. */
+  | { readonly code: 'no-convention' }
+  /** The crew's convention gives the universe no Port-Address. */
+  | { readonly code: 'no-port-address'; readonly universe: Universe }
+  /** Every port of the node listens to something, or it has none. */
+  | { readonly code: 'no-free-port'; readonly node: string }
+  /** A port listens to every universe that travels by a network. */
+  | { readonly code: 'nothing-unheard' };

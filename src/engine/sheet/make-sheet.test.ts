@@ -17,7 +17,15 @@ const LOADS = {
   circuitCautions: ['draws'],
   positionCautions: ['weighs'],
 };
-const NOTHING = { findings: [], say: () => '', slots: SLOTS, loads: LOADS, cautions: () => [], cautionFoot: '' };
+const NOTHING = {
+  findings: [],
+  say: () => '',
+  slots: SLOTS,
+  loads: LOADS,
+  cautions: () => [],
+  cautionFoot: '',
+  way: () => '',
+};
 
 function unitsOf(fixtures: readonly Fixture[]): string {
   return fixtures.map(({ unit }) => unit).join(' ');

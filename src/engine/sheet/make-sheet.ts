@@ -4,6 +4,7 @@ import { channelSheet } from './channel-sheet.ts';
 import { channelSlotSheet } from './channel-slot-sheet.ts';
 import { circuitSheet } from './circuit-sheet.ts';
 import { findingSheet } from './finding-sheet.ts';
+import { networkSheet } from './network-sheet.ts';
 import { patchSheet } from './patch-sheet.ts';
 import { positionSheet } from './position-sheet.ts';
 import type { Sheet, SheetKind, Standing } from './sheet.ts';
@@ -29,6 +30,8 @@ export function makeSheet(kind: SheetKind, rig: Rig, standing: Standing): Sheet 
       return positionSheet(rig, standing);
     case 'findings':
       return findingSheet(rig, standing);
+    case 'network':
+      return networkSheet(rig, standing);
     default:
       return unreachable(kind);
   }

@@ -4,6 +4,7 @@ import type { Finding } from '../model/finding.ts';
 import type { Fixture } from '../model/fixture.ts';
 import type { Hazards } from '../model/fixture-type.ts';
 import { foldName } from '../model/ids.ts';
+import type { Delivery } from '../model/plant.ts';
 import type { Mode, Rig } from '../model/rig.ts';
 import type { LoadRules } from '../supply/load-rules.ts';
 import { hasCopies } from '../type/copied-types.ts';
@@ -20,6 +21,7 @@ export const SHEET_KINDS = [
   'circuits',
   'positions',
   'findings',
+  'network',
 ] as const;
 
 export type SheetKind = (typeof SHEET_KINDS)[number];
@@ -61,7 +63,16 @@ export type SheetColumn =
   | 'severity'
   | 'finding'
   | 'units'
-  | 'channels';
+  | 'channels'
+  | 'by'
+  | 'sacn'
+  | 'group'
+  | 'portAddress'
+  | 'node'
+  | 'nodeAddress'
+  | 'port'
+  | 'slotsUsed'
+  | 'standing';
 
 /** A line under the table: a part of the rig that is no fixture, so that the sheet is the whole rig, or a finding. */
 export type FootLine =
@@ -131,6 +142,8 @@ export interface Standing {
   readonly cautions: (hazards: Hazards) => readonly string[];
   /** Who has the last word: under all cautions. */
   readonly cautionFoot: string;
+  /** What a universe travels by. */
+  readonly way: (by: Delivery['by']) => string;
 }
 
 /** The cautions of every type that is named on a sheet of these units, under which stands who has the last word. */

@@ -27,6 +27,7 @@ const STANDING: Standing = {
   loads: { rules: FIRST_RULES, rule: '', units: () => '', circuitCautions: [], positionCautions: [] },
   cautions: ({ strobe, movingParts }) => [...(strobe ? ['flashes'] : []), ...(movingParts ? ['moves'] : [])],
   cautionFoot: 'last word',
+  way: () => '',
 };
 
 type Row = Readonly<Record<string, string | number | null | undefined>>;

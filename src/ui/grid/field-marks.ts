@@ -56,6 +56,19 @@ function fieldsOf(row: Pick<RowView, 'fixture' | 'mode'>, finding: Finding): rea
     case 'library-differs':
       return ['type'];
     case 'card-unreadable':
+    case 'port-fed-twice':
+    case 'number-reserved':
+    case 'same-node-address':
+    case 'mixed-sub-nets':
+    case 'universe-unreached':
+    case 'universe-undelivered':
+    case 'delivery-unnumbered':
+    case 'address-unreadable':
+    case 'node-out-of-reach':
+    case 'over-link':
+    case 'port-beyond':
+    case 'cast-unfit':
+    case 'port-address-zero':
       return [];
   }
 }

@@ -6,6 +6,7 @@ import { applyPlan } from '#document/edit/apply-plan.ts';
 import { createRigDoc } from '#document/schema/rig-doc.ts';
 import { linkAlone } from '#ui/live/link-alone.ts';
 import { openRigStore } from '#ui/live/rig-store.ts';
+import { Network } from '#ui/panels/network/network.tsx';
 import { Universes } from '#ui/panels/universes/universes.tsx';
 import { SheetScreen } from '#ui/workspace/sheet-screen.tsx';
 
@@ -29,7 +30,11 @@ async function open(): Promise<void> {
     createRoot(root).render(
       <main className="flex h-dvh flex-col">
         <h1 className="px-5 py-4 text-title">The Lantern Tide</h1>
-        {location.search.includes('universes') ? (
+        {location.search.includes('network') ? (
+          <div className="min-h-0 flex-1 overflow-y-auto px-4 py-5 sm:px-5">
+            <Network store={store} rigId="lantern" />
+          </div>
+        ) : location.search.includes('universes') ? (
           <Universes store={store} rigId="lantern" />
         ) : (
           <SheetScreen store={store} keeper={keeper} listsIn={<a href="/lists-in">Lists in</a>} />

@@ -6,6 +6,7 @@ import { NOT_FOUND } from '#words/screens.ts';
 import { OpenRig } from '../../live/open-rig.tsx';
 import { Workspace } from '../../workspace/workspace.tsx';
 import { ListsInPage } from '../lists-in/lists-in-page.tsx';
+import { NetworkPage } from '../network/network-page.tsx';
 import { Notice } from '../notice.tsx';
 import { SheetsOutPage } from '../sheets-out/sheets-out-page.tsx';
 import { UniversesPage } from '../universes/universes-page.tsx';
@@ -48,6 +49,8 @@ function Chosen({ rig, page }: { readonly rig: RigSummary; readonly page: RigPag
       return <ListsInPage rig={rig} />;
     case 'sheets-out':
       return <SheetsOutPage rig={rig} />;
+    case 'network':
+      return <NetworkPage rig={rig} />;
     default:
       return unreachable(page);
   }

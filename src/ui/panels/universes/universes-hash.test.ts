@@ -14,6 +14,16 @@ it('reads a place of the universes page as it was spelled', () => {
 });
 
 it('takes anything else for no universe', () => {
-  for (const hash of ['', '#', '#0', '#64000', '#1e3', '#-1', '#main', '#12/3'])
+  for (const hash of [
+    '',
+    '#',
+    '#12',
+    '#universe-0',
+    '#universe-64000',
+    '#universe-1e3',
+    '#universe--1',
+    '#main',
+    '#universe-12/3',
+  ])
     expect(readPlace(hash)).toEqual({ view: 'slots', universe: undefined });
 });

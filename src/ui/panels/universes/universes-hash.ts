@@ -8,7 +8,7 @@ export interface UniversesPlace {
   readonly universe: Universe | undefined;
 }
 
-/** Reads `#12` and `#all`; anything else is slot by slot, and no universe. */
+/** Reads `#universe-12` and `#all`; anything else is slot by slot, and no universe. */
 export function readPlace(hash: string): UniversesPlace {
   const name = hash.replace(/^#/, '');
   if (name === 'all') return { view: 'all', universe: undefined };
@@ -19,7 +19,7 @@ export function readPlace(hash: string): UniversesPlace {
 
 /** The inverse of `readPlace`. */
 export const spellPlace = ({ view, universe }: UniversesPlace): string =>
-  view === 'all' ? '#all' : universe === undefined ? '' : `#${universe}`;
+  view === 'all' ? '#all' : universe === undefined ? '' : `#universe-${universe}`;
 
 /** The place in the address, and the way to another; going there is no step back and forth of the browser. */
 export function useUniversesPlace(): readonly [UniversesPlace, (place: UniversesPlace) => void] {

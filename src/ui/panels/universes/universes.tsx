@@ -1,13 +1,16 @@
 import { useMemo, useSyncExternalStore } from 'react';
 import { getRow } from '#base/table.ts';
 import { SLOTS, type Universe, universeOf } from '#engine/model/address.ts';
+import { NETWORK_WORDS } from '#words/network.ts';
 import { EMPTY_WORDS } from '#words/sheet.ts';
 import { universeChoice, UNIVERSE_PAGE_WORDS as words } from '#words/slots.ts';
 import { BareSelect } from '../../kit/select.tsx';
+import { StayLink } from '../../kit/stay-link.tsx';
 import { LINK_CLASSES } from '../../kit/text-link.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
 import { useCalmRig } from '../../live/use-calm-rig.ts';
 import { PHONE, useMedia } from '../../workspace/use-media.ts';
+import { rigPath } from '../rig/rig-address.ts';
 import { RibbonsView } from './ribbons-view.tsx';
 import { universeChoices } from './universe-choices.ts';
 import { UniverseList } from './universe-list.tsx';
@@ -69,6 +72,9 @@ export function Universes({ store, rigId }: UniversesProps) {
             <p className="font-serif text-name">{label}</p>
           )}
           {views}
+          <StayLink className={LINK_CLASSES} href={`${rigPath(rigId, 'network')}#universe-${universe}`}>
+            {NETWORK_WORDS.toNetwork}
+          </StayLink>
           {/* Not a page of ours: the browser asks the server and saves the answer. */}
           <a
             className={`${LINK_CLASSES} ml-auto max-sm:ml-0`}
