@@ -35,14 +35,18 @@ describe('words of packing', () => {
 
   it('say what a repair costs and leaves', () => {
     const said = (text: string) => {
-      const repair = repairPlan(rigOf(text));
-      return repair.ok ? repairSentences(repair.value) : repair.error;
+      const rig = rigOf(text);
+      const repair = repairPlan(rig);
+      return repair.ok ? repairSentences(repair.value, rig) : repair.error;
     };
     expect(said('1:1 Spot/20\n1:15 Spot/20')).toEqual([
       '1 unit moves; that costs 1, counting 1 for a unit that is easy to move.',
       'Nothing that clears as much costs less.',
     ]);
     expect(said('1:1 Spot/20\n1:15 Spot/20\n3:1 Ghost/?\n3:1 Ghost/?')).toHaveLength(3);
+    expect(said('1:1 Spot/20\n1:15 Spot/20\n3:1 Spot/16 @Bar.4 !Ona\n3:1 Spot/16 @Bar.5 !focused')).toContain(
+      '1 clash stays, held by locked units: Bar · 4 (Ona), Bar · 5 (focused). Unlock them to move them.',
+    );
   });
 
   it('say how many more fit', () => {

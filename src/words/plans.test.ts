@@ -27,6 +27,9 @@ const REFUSALS: { readonly [Code in PlanRefusal['code']]: Extract<PlanRefusal, {
   'no-such-mode': { code: 'no-such-mode', mode: 'Wide' },
   'too-many-breaks': { code: 'too-many-breaks', mode: 'Wide', breaks: 5 },
   'mode-too-wide': { code: 'mode-too-wide', mode: 'Wide', slots: 600 },
+  locked: { code: 'locked', fixture },
+  held: { code: 'held', fixtures: [fixture] },
+  'no-reason': { code: 'no-reason' },
   'finding-gone': { code: 'finding-gone' },
 };
 

@@ -191,6 +191,7 @@ export const NOTICE_WORDS = {
       ? 'The row you were in was removed by somebody else.'
       : `The row you were typing in was removed by somebody else. You had typed “${text}”.`,
   readOnly: 'Nothing was changed: you are a reader here. Ask a lead of the crew to make you an editor.',
+  locked: 'Nothing was changed.',
   notARig: 'Nothing was changed: the rig has not arrived yet. Wait a moment and try again.',
   newerFormat: 'Nothing was changed: a newer version of this program wrote this rig. Reload the page.',
   tooManyEdits: (edits: number, limit: number) =>

@@ -1,6 +1,7 @@
+import { getRow } from '#base/table.ts';
 import { unreachable } from '#base/unreachable.ts';
 import type { Rig } from '#engine/model/rig.ts';
-import { planRefusalSentence } from '#words/plans.ts';
+import { lockedSentence, planRefusalSentence } from '#words/plans.ts';
 import { NOTICE_WORDS } from '#words/sheet.ts';
 import type { Notice, Sheet } from '../grid/sheet.ts';
 import { useSheet } from '../grid/use-sheet.ts';
@@ -24,7 +25,7 @@ export function NoticeLine({ sheet }: { readonly sheet: Sheet }) {
 function noticeSentence(notice: Notice, rig: Rig): string {
   switch (notice.kind) {
     case 'refused':
-      return refusalSentence(notice.refusal);
+      return refusalSentence(notice.refusal, rig);
     case 'no-plan':
       return planRefusalSentence(notice.refusal, rig);
     case 'left-out':
@@ -53,10 +54,12 @@ function noticeSentence(notice: Notice, rig: Rig): string {
 }
 
 /** Why an edit was refused, and what to do next. */
-export function refusalSentence(refusal: Extract<Notice, { kind: 'refused' }>['refusal']): string {
+export function refusalSentence(refusal: Extract<Notice, { kind: 'refused' }>['refusal'], rig: Rig): string {
   switch (refusal.code) {
     case 'read-only':
       return NOTICE_WORDS.readOnly;
+    case 'locked':
+      return `${NOTICE_WORDS.locked} ${lockedSentence(getRow(rig.fixtures, refusal.fixture))}`;
     case 'not-a-rig':
       return NOTICE_WORDS.notARig;
     case 'newer-format':

@@ -3,6 +3,7 @@ import { createOccupancy, type OccupancyIndex } from '../../address/occupancy-in
 import type { Universe } from '../../model/address.ts';
 import type { Plan } from '../../model/edit.ts';
 import type { FixtureId } from '../../model/ids.ts';
+import { isLocked } from '../../model/locked.ts';
 import type { Rig } from '../../model/rig.ts';
 import { chosen, planOf } from '../chosen.ts';
 import type { PlanRefusal } from '../plan-refusal.ts';
@@ -45,11 +46,14 @@ export function allocatePlan(
   if (!fixtures.ok) return fixtures;
   const blocks = blocksOf(rig, fixtures.value, full.value);
   if (!blocks.ok) return blocks;
+  const held = fixtures.value.filter(isLocked).map(({ id }) => id);
+  if (blocks.value.length === 0 && held.length > 0) return refuse({ code: 'held', fixtures: held.sort() });
   const moving = new Set(blocks.value.flatMap(({ party }) => party.fixtures.map(({ id }) => id)));
-  return allocation(blocks.value, new Ground(index, moving, full.value), full.value);
+  return allocation(rig, blocks.value, new Ground(index, moving, full.value), full.value);
 }
 
 function allocation(
+  rig: Rig,
   blocks: readonly Block[],
   ground: Ground,
   options: AllocateOptions,
@@ -57,7 +61,7 @@ function allocation(
   const packed =
     options.together === 'in-order' ? ordered(blocks, ground, options) : layPacked(blocks, ground, options);
   if (!('laid' in packed)) return refuse({ code: 'no-room', fixture: packed.party.lead.id, slots: packed.slots });
-  const plan = planOf('allocate', editsOf(blocks, packed.laid));
+  const plan = planOf(rig, 'allocate', editsOf(blocks, packed.laid));
   if (!plan.ok) return plan;
   const universes = [...new Set(packed.laid.map(({ universe }) => universe))].sort((a, b) => a - b);
   const { bounds, bestFit, split } = packed;
