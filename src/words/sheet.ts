@@ -112,7 +112,8 @@ export const RIBBON_WORDS = {
   universe: 'Universe',
   free: (slots: number) => `${slots} free`,
   /** What a block says to a screen reader. */
-  block: (unit: string, first: number, last: number) => `${unit}, slots ${first} to ${last}`,
+  block: (unit: string, first: number, last: number, lock: string) =>
+    `${unit}, slots ${first} to ${last}${lock === '' ? '' : `, locked: ${lock}`}`,
   asks: (unit: string, first: string, last: number | null) =>
     last === null ? `${unit} is at ${first}.` : `${unit} asks for ${first}–${last}.`,
   notPatched: (unit: string) => `${unit} has no address.`,

@@ -1,6 +1,6 @@
 import { getRow } from '#base/table.ts';
+import { isAddressField } from './cell-text.ts';
 import type { Edit } from './edit.ts';
-import { ADDRESS_FIELDS, type Field } from './field.ts';
 import type { Fixture } from './fixture.ts';
 import type { FixtureId } from './ids.ts';
 import { cellOf } from './read-fixture.ts';
@@ -12,11 +12,9 @@ export const isLocked = ({ lock }: Pick<Fixture, 'lock'>) => lock.trim() !== '';
 /** The first unit, in the order of the edits, that is locked and of which an address would change. [LK2] */
 export function lockedAgainst(rig: Rig, edits: readonly Edit[]): FixtureId | undefined {
   for (const edit of edits) {
-    if (edit.kind !== 'set-cell' || !isAddress(edit.field)) continue;
+    if (edit.kind !== 'set-cell' || !isAddressField(edit.field)) continue;
     const fixture = getRow(rig.fixtures, edit.fixture);
     if (fixture !== undefined && isLocked(fixture) && cellOf(fixture, edit.field) !== edit.value) return edit.fixture;
   }
   return undefined;
 }
-
-const isAddress = (field: Field) => (ADDRESS_FIELDS as readonly Field[]).includes(field);

@@ -1,6 +1,7 @@
 import { getRow } from '#base/table.ts';
 import { unreachable } from '#base/unreachable.ts';
 import type { Rig } from '#engine/model/rig.ts';
+import { locksSentence } from '#words/locks.ts';
 import { lockedSentence, planRefusalSentence } from '#words/plans.ts';
 import { NOTICE_WORDS } from '#words/sheet.ts';
 import type { Notice, Sheet } from '../grid/sheet.ts';
@@ -38,6 +39,8 @@ function noticeSentence(notice: Notice, rig: Rig): string {
       return NOTICE_WORDS.redone(notice.plan);
     case 'done':
       return NOTICE_WORDS.done(notice.plan);
+    case 'locks':
+      return locksSentence(notice.units, notice.way);
     case 'nothing-to-undo':
       return NOTICE_WORDS.nothingToUndo;
     case 'nothing-to-redo':
