@@ -28,9 +28,12 @@ describe('words of packing', () => {
     ]);
     expect(allocated('1:1 House/400\n- Spot/200 x5 @Bridge.1', { together: 'by-position' })).toEqual([
       'The units come to lie in universes 2 to 4.',
-      '3 of these are used by nobody else; proven is that 2 or more are needed.',
+      '3 of these are used by nobody else; fewer are not possible.',
       'Not kept in one run, for want of room: “Bridge”.',
     ]);
+    expect(allocated('9:1 House/512\n- Spot/200\n- Wash/400\n- Spot/200\n- Wash/400', { together: 'in-order' })).toContain(
+      '4 of these are used by nobody else; proven is that 3 or more are needed.',
+    );
   });
 
   it('say what a repair costs and leaves', () => {

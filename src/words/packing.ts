@@ -67,7 +67,7 @@ export function allocationSentences({ universes, opened, bounds, split }: Alloca
   const fresh =
     opened === 0
       ? 'No universe is used that was not in use.'
-      : `${opened} of these ${opened === 1 ? 'is' : 'are'} used by nobody else; ${leastWords(opened, bounds.l2)}.`;
+      : `${opened} of these ${opened === 1 ? 'is' : 'are'} used by nobody else; ${leastWords(opened, bounds.proven)}.`;
   const apart =
     split.length === 0
       ? []

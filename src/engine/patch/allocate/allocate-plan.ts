@@ -14,7 +14,7 @@ import { Ground } from './ground.ts';
 import { editsOf, type Laid } from './laid.ts';
 import { layInOrder } from './lay-in-order.ts';
 import { boundsOf, layPacked, type Packed } from './lay-packed.ts';
-import type { LowerBounds } from './lower-bounds.ts';
+import type { ProvenBounds } from './lower-bounds.ts';
 
 export interface Allocation {
   readonly plan: Plan;
@@ -23,7 +23,7 @@ export interface Allocation {
   /** How many of these nobody else uses. */
   readonly opened: number;
   /** No placing that keeps together what fits into one universe opens fewer. */
-  readonly bounds: LowerBounds;
+  readonly bounds: ProvenBounds;
   /** How many best-fit-decreasing would open; not asked of an order that is kept. */
   readonly bestFit: number | null;
   /** Positions or types, as written, that do not lie in one run. */
@@ -78,5 +78,6 @@ function ordered(blocks: readonly Block[], ground: Ground, options: AllocateOpti
   const laid = layInOrder(blocks, ground, options.grid);
   if (!Array.isArray(laid)) return laid as Block;
   const widths = blocks.map(({ slots }) => cellsOf(slots, options.grid));
-  return { laid, split: [], bounds: boundsOf(widths, ground, options), bestFit: null };
+  const opened = new Set(laid.map(({ universe }) => universe).filter((universe) => !ground.isUsed(universe))).size;
+  return { laid, split: [], bounds: boundsOf(widths, ground, { options, opened }), bestFit: null };
 }
