@@ -9,7 +9,7 @@ export interface Fractions {
 }
 
 /** With more widths that differ than this the sums get too large. */
-const CLASSES = 64;
+const CLASSES = 80;
 
 /**
  * Packs widths into fractions of bins by column generation: a way to fill one bin is only made when it is worth more than what is there.
@@ -24,7 +24,7 @@ export function packFractions(widths: readonly number[], capacity: number, budge
   const wanted = classes.map((width) => counts.get(width) ?? 0);
   const basis = new Basis(classes, wanted, capacity);
   while (budget.steps > 0) {
-    budget.steps -= classes.length * (capacity + 4 * classes.length);
+    budget.steps -= classes.length * (2 * capacity + 8 * classes.length);
     const { pattern, worth } = dearest(classes, basis.prices(), capacity);
     if (worth <= 1 + TINY) break;
     basis.enter(pattern);
