@@ -34,6 +34,12 @@ export type PlanRefusal =
   | { readonly code: 'too-many-breaks'; readonly mode: string; readonly breaks: number }
   /** A break of the mode takes more slots than a universe has. */
   | { readonly code: 'mode-too-wide'; readonly mode: string; readonly slots: number }
+  /** It is locked: nobody moves it before it is unlocked. */
+  | { readonly code: 'locked'; readonly fixture: FixtureId }
+  /** Nothing more can be moved: these locked units hold what is left in its place. By id, never empty. */
+  | { readonly code: 'held'; readonly fixtures: readonly FixtureId[] }
+  /** A lock says why, or who set it. */
+  | { readonly code: 'no-reason' }
   /** The finding does not stand any more. */
   | { readonly code: 'finding-gone' }
   /** The crew has not said how sACN numbers and Port-Addresses go together. */

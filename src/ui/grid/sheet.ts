@@ -32,7 +32,8 @@ export type Notice =
   | { readonly kind: 'undone' | 'redone'; readonly plan: PlanName }
   | { readonly kind: 'nothing-to-undo' | 'nothing-to-redo' | 'no-finding' }
   | { readonly kind: 'not-found' | 'row-gone'; readonly text: string }
-  | { readonly kind: 'done'; readonly plan: PlanName };
+  | { readonly kind: 'done'; readonly plan: PlanName }
+  | { readonly kind: 'locks'; readonly way: 'locked' | 'unlocked'; readonly units: number };
 
 /** A plan that is looked at before it is applied. */
 export interface Previewed {

@@ -11,6 +11,7 @@ import type { NewestRevisions } from '#engine/check/type-findings.ts';
 import type { Edit, Plan, PlanName } from '#engine/model/edit.ts';
 import type { Finding } from '#engine/model/finding.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
+import { lockedAgainst } from '#engine/model/locked.ts';
 import { cellsOf } from '#engine/model/read-fixture.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import type { PersonHere, RigLink, SaveStatus, Where } from './link.ts';
@@ -20,7 +21,11 @@ import { peopleByRow } from './people-by-row.ts';
 import { type RigStep, watchFindings } from './rig-watch.ts';
 import { createRowViews, type RowView } from './row-views.ts';
 
-export type ApplyRefusal = EditRefusal | { readonly code: 'read-only' };
+export type ApplyRefusal =
+  | EditRefusal
+  | { readonly code: 'read-only' }
+  /** The plan would change an address of this unit, which is locked. [LK3] */
+  | { readonly code: 'locked'; readonly fixture: FixtureId };
 
 /** One open rig: its document, reading, findings, history, people and save state behind one door. */
 export interface RigStore {
@@ -115,8 +120,12 @@ export function openRigStore({ doc, link, origin, isMine, clock }: RigStoreParts
     rowsChanged.tell([...before.keys(), ...inRows.keys()].filter((id) => before.get(id) !== inRows.get(id)));
   });
 
-  const apply = (plan: Plan): Result<void, ApplyRefusal> =>
-    link.canEdit() ? applyPlan(doc, plan, origin) : refuse({ code: 'read-only' });
+  const apply = (plan: Plan): Result<void, ApplyRefusal> => {
+    if (!link.canEdit()) return refuse({ code: 'read-only' });
+    // Asked again here: somebody may have locked the unit since the plan was made.
+    const fixture = lockedAgainst(watch.rig(), plan.edits);
+    return fixture === undefined ? applyPlan(doc, plan, origin) : refuse({ code: 'locked', fixture });
+  };
 
   return {
     rig: watch.rig,

@@ -1,7 +1,10 @@
+import { getRow } from '#base/table.ts';
 import { type Absolute, absolute, SLOTS, slotOf, type Universe, universeOf } from '#engine/model/address.ts';
 import { ADDRESS_FIELDS } from '#engine/model/field.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
-import { type BreakOf, moveBreakPlan } from '#engine/patch/move-break-plan.ts';
+import { isLocked } from '#engine/model/locked.ts';
+import type { Rig } from '#engine/model/rig.ts';
+import { type BreakOf, moveBreakPlan, partyOf } from '#engine/patch/move-break-plan.ts';
 import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
 import { createListeners } from '../live/listeners.ts';
 import type { ApplyRefusal, RigStore } from '../live/rig-store.ts';
@@ -32,7 +35,7 @@ export interface CarryState {
 export interface Carry {
   state(): CarryState;
   subscribe(listen: () => void): () => void;
-  /** False for a reader: the block stays where it is. */
+  /** False for a reader and for a locked unit: the block stays where it is. */
   pickUp(block: BreakOf, from: Absolute, by: Carried['by']): boolean;
   aim(at: Absolute): void;
   /** Carries the move out as one step. Where it went, or undefined when it stayed. */
@@ -62,6 +65,11 @@ export function createCarry(store: RigStore): Carry {
         set({ carried: undefined, last: { kind: 'refused', refusal: { code: 'read-only' } } });
         return false;
       }
+      const refusal = heldBy(store.rig(), fixture);
+      if (refusal !== undefined) {
+        set({ carried: undefined, last: { kind: 'no-plan', refusal } });
+        return false;
+      }
       set({ carried: { block: { fixture, part }, from, at: from, by }, last: undefined });
       tell({ fixture, part }, from);
       return true;
@@ -89,6 +97,13 @@ export function createCarry(store: RigStore): Carry {
     },
     refused: (refusal) => set({ ...state, last: { kind: 'refused', refusal } }),
   };
+}
+
+/** Why a block stays where it is: its unit is locked, or one that acts as one with it. [LK1] */
+function heldBy(rig: Rig, id: FixtureId): PlanRefusal | undefined {
+  const fixture = getRow(rig.fixtures, id);
+  const locked = fixture && partyOf(rig, fixture).find(isLocked);
+  return locked && { code: 'locked', fixture: locked.id };
 }
 
 function putDown(store: RigStore, { block, from, at }: Carried): Carriage {

@@ -1,5 +1,6 @@
 import type { Finding } from '#engine/model/finding.ts';
 import { clearClash } from '#engine/patch/clear-clash.ts';
+import { LOCK_WORDS } from '#words/locks.ts';
 import { movesSentence } from '#words/plans.ts';
 import { RIG_MENU_WORDS } from '#words/rig-pages.ts';
 import { DEAL_WORDS } from '#words/rig-types.ts';
@@ -19,7 +20,7 @@ export interface PlanLinkProps {
   readonly within: 'grid' | 'list';
 }
 
-/** The plan that clears a finding, as a link that shows it first; the way to the panel or page where it is dealt with; else nothing. */
+/** The plan that clears a finding, as a link that shows it first; or the way to where it is dealt with; or that locks hold it; else nothing. */
 export function PlanLink({ sheet, finding, within }: PlanLinkProps) {
   const { store } = sheet;
   const tabIndex = within === 'grid' ? -1 : 0;
@@ -45,12 +46,13 @@ export function PlanLink({ sheet, finding, within }: PlanLinkProps) {
   }
   const rig = store.rig();
   const plan = clearClash(rig, finding, store.occupancy());
-  if (!plan.ok) return null;
+  const held = !plan.ok && (plan.error.code === 'held' || plan.error.code === 'locked');
+  if (!plan.ok && !held) return null;
   // Made anew when pressed: others may have taken the room since.
   const look = () => showPlan(sheet, clearClash(store.rig(), finding, store.occupancy()));
   return (
     <LinkButton tabIndex={tabIndex} className="shrink-0 text-soft" onClick={look}>
-      {movesSentence(plan.value, rig)}
+      {plan.ok ? movesSentence(plan.value, rig) : LOCK_WORDS.held}
     </LinkButton>
   );
 }

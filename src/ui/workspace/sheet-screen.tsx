@@ -2,12 +2,15 @@ import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react'
 import { randomId } from '#base/random-id.ts';
 import type { Finding, Severity } from '#engine/model/finding.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
+import { LOCK_WORDS } from '#words/locks.ts';
 import type { BesideCommand } from '../grid/commands.ts';
+import { lockSelected } from '../grid/lock-selected.ts';
 import { cellOfFinding, nextFinding } from '../grid/next-finding.ts';
 import { selectCell } from '../grid/selection.ts';
 import { createSheet, type Sheet, type ViewKeeper } from '../grid/sheet.ts';
 import { showClearing, showSeries } from '../grid/show-plan.ts';
 import { useSheet } from '../grid/use-sheet.ts';
+import { useMyName } from '../live/my-name.ts';
 import type { RigStore } from '../live/rig-store.ts';
 import { Ribbon } from '../universes/ribbon.tsx';
 import { LostLines } from './lost-line.tsx';
@@ -35,6 +38,7 @@ export function SheetScreen({ store, keeper, listsIn }: SheetScreenProps) {
 
 function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn: ReactNode }) {
   const panel = useSheet(sheet, (state) => state.panel);
+  const myName = useMyName();
   const frame = useRef<HTMLDivElement>(null);
   const find = useRef<HTMLInputElement>(null);
   const ribbon = useRef<HTMLElement>(null);
@@ -59,6 +63,7 @@ function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn
         find: () => find.current?.focus(),
         keys: () => sheet.set({ panel: 'keys' }),
         slots: () => sheet.set({ panel: sheet.state().panel === 'slots' ? undefined : 'slots' }),
+        lock: () => lockSelected(sheet, myName || LOCK_WORDS.somebody),
         series: () => showSeries(sheet),
         ribbon: () => ribbon.current?.querySelector<HTMLElement>('button[tabindex="0"], p button')?.focus(),
         'next-finding': () => jump(undefined, 1),
@@ -69,7 +74,7 @@ function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn
       };
       does[command]();
     },
-    [sheet, jump],
+    [sheet, jump, myName],
   );
   useEffect(() => {
     if (document.activeElement === document.body) toSheet();

@@ -90,7 +90,7 @@ function endSentence(rig: Rig, last: Carriage): string {
     case 'left':
       return words.left(named(rig, last.fixture), formatAddress(last.from));
     case 'refused':
-      return refusalSentence(last.refusal);
+      return refusalSentence(last.refusal, rig);
     case 'no-plan':
       return planRefusalSentence(last.refusal, rig);
     case 'taken-back':

@@ -12,9 +12,8 @@ export interface UniversesPlace {
 export function readPlace(hash: string): UniversesPlace {
   const name = hash.replace(/^#/, '');
   if (name === 'all') return { view: 'all', universe: undefined };
-  const universe =
-    /^[1-9]\d{0,4}$/.test(name) && Number(name) <= LAST_UNIVERSE ? (Number(name) as Universe) : undefined;
-  return { view: 'slots', universe };
+  const number = Number(/^universe-([1-9]\d{0,4})$/.exec(name)?.[1] ?? 0);
+  return { view: 'slots', universe: number >= 1 && number <= LAST_UNIVERSE ? (number as Universe) : undefined };
 }
 
 /** The inverse of `readPlace`. */

@@ -14,6 +14,7 @@ import { Button } from '../../../kit/button.tsx';
 import { TextField } from '../../../kit/text-field.tsx';
 import { Panel } from '../../panel.tsx';
 import { AllocateSection } from './allocate-section.tsx';
+import { LockSection } from './lock-section.tsx';
 import { RepairSection } from './repair-section.tsx';
 import { SpareSection } from './spare-section.tsx';
 
@@ -98,6 +99,7 @@ export function PlansPanel({ sheet, onClose }: PlansPanelProps) {
           </Button>
         </div>
       </section>
+      <LockSection sheet={sheet} rows={rows} />
       <AllocateSection sheet={sheet} rows={rows} />
       <SpareSection sheet={sheet} row={one} />
       <RepairSection sheet={sheet} rows={rows} />
