@@ -9,6 +9,7 @@ import { LINK_CLASSES } from '../../kit/text-link.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
 import { useCalmRig } from '../../live/use-calm-rig.ts';
 import { PHONE, useMedia } from '../../workspace/use-media.ts';
+import { anchoredUniverse, universeAnchor } from '../network/universe-anchor.ts';
 import { rigPath } from '../rig/rig-address.ts';
 import { RibbonsView } from './ribbons-view.tsx';
 import { universeChoices } from './universe-choices.ts';
@@ -26,7 +27,7 @@ export function Universes({ store, rigId }: UniversesProps) {
   const rig = useCalmRig(store);
   const arrived = useSyncExternalStore(store.subscribeLink, store.hasArrived);
   const phone = useMedia(PHONE);
-  const [wanted, setWanted] = useState<Universe | undefined>(universeOfAddress);
+  const [wanted, setWanted] = useState<Universe | undefined>(anchoredUniverse);
   const [view, setView] = useState<UniversesViewName>('slots');
   const choices = useMemo(() => universeChoices(rig, store.occupancy(), store.findings()), [rig, store]);
   const at = Math.max(
@@ -68,7 +69,7 @@ export function Universes({ store, rigId }: UniversesProps) {
             <p className="font-serif text-name">{label}</p>
           )}
           {views}
-          <StayLink className={LINK_CLASSES} href={`${rigPath(rigId, 'network')}#universe-${universe}`}>
+          <StayLink className={LINK_CLASSES} href={`${rigPath(rigId, 'network')}#${universeAnchor(universe)}`}>
             {NETWORK_WORDS.toNetwork}
           </StayLink>
           {/* Not a page of ours: the browser asks the server and saves the answer. */}
@@ -84,10 +85,4 @@ export function Universes({ store, rigId }: UniversesProps) {
       </div>
     </div>
   );
-}
-
-/** The universe that a link to this page names behind its `#`; undefined for none. */
-function universeOfAddress(): Universe | undefined {
-  const named = Number(/^#universe-(\d{1,5})$/.exec(window.location.hash)?.[1] ?? 0);
-  return named === 0 ? undefined : (named as Universe);
 }
