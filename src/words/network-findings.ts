@@ -120,7 +120,7 @@ const usersVerb = ({ universes, ports }: NumberUsers) => (universes.length + por
 const NAMED = 8;
 
 /** `Universe 3`, `Universes 1–4, 7`; so many ranges, and the rest counted. */
-export function universeWords(universes: readonly number[], where: 'first' | 'inside' = 'first'): string {
+function universeWords(universes: readonly number[], where: 'first' | 'inside' = 'first'): string {
   const word = universes.length === 1 ? 'universe' : 'universes';
   const ranges = rangesOf(universes);
   const named = ranges.slice(0, NAMED);

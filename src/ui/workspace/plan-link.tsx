@@ -28,6 +28,7 @@ export function PlanLink({ sheet, finding, within }: PlanLinkProps) {
   if (page !== undefined) {
     return (
       <StayLink
+        tabIndex={tabIndex}
         className={`${LINK_CLASSES} text-soft`}
         href={rigPath(rigAddress(window.location.pathname).rigId, page)}
       >

@@ -29,6 +29,9 @@ const FIELDS: readonly (readonly [field: CardField<'node'>, heading: string, exa
   ['notes', words.notes],
 ];
 
+/** What takes more room than a number. */
+const SPANS: Partial<Readonly<Record<CardField<'node'>, string>>> = { role: 'col-span-2', notes: 'max-sm:col-span-2' };
+
 /** A device: what is known of it, and its ports. */
 export function DeviceBlock({ view, node }: DeviceBlockProps) {
   const { store, rig, findings, frozen } = view;
@@ -57,7 +60,7 @@ export function DeviceBlock({ view, node }: DeviceBlockProps) {
       <FindingLines findings={findings.filter((finding) => isOfNode(finding, node.id))} />
       <dl className="grid grid-cols-2 gap-x-3 gap-y-1 sm:grid-cols-[repeat(auto-fill,minmax(7.5rem,1fr))]">
         {FIELDS.map(([field, heading, example]) => (
-          <div key={field} className={`min-w-0 ${field === 'role' || field === 'notes' ? 'col-span-2' : ''}`}>
+          <div key={field} className={`min-w-0 ${SPANS[field] ?? ''}`}>
             <dt className="text-small text-soft">{heading}</dt>
             <dd>
               <CardCell

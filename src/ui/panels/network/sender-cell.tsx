@@ -11,12 +11,15 @@ export interface SenderCellProps {
   readonly sender: string;
 }
 
-/** Which device sends a universe: sources first. */
+/** Which device sends a universe: one of the sources, where there are any. */
 export function SenderCell({ view, universe, sender }: SenderCellProps) {
   const { store, network, frozen } = view;
   const sources = network.plant.nodes.filter(({ role }) => role === 'source');
-  const others = network.plant.nodes.filter(({ role }) => role !== 'source');
-  const choices = [...sources, ...others].map(({ id, name }) => ({ value: id, label: name }));
+  // Among hundreds of nodes nobody looks for the desk.
+  const offered = network.plant.nodes.filter(
+    ({ id, role }) => sources.length === 0 || role === 'source' || id === sender,
+  );
+  const choices = offered.map(({ id, name }) => ({ value: id, label: name }));
   const gone = sender !== '' && !network.nodes.has(sender) ? [{ value: sender, label: words.goneSender }] : [];
   return (
     <BareSelect

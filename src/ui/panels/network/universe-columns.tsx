@@ -11,10 +11,8 @@ import { FindingMarks } from './finding-lines.tsx';
 import { isOfUniverse } from './finding-places.ts';
 import { PortAddressCell } from './number-cell.tsx';
 import { SenderCell } from './sender-cell.tsx';
+import { universeAnchor } from './universe-anchor.ts';
 import type { NetworkView } from './use-network.ts';
-
-/** The row of a universe on this page, for links to it. */
-export const universeAnchor = (universe: number): string => `universe-${universe}`;
 
 /** What stands of each universe: its three numbers side by side, how it is sent, where it comes out. */
 export function universeColumns(view: NetworkView): readonly Column<UniverseRoute>[] {

@@ -7,6 +7,7 @@ import { FillDialog } from './fill-dialog.tsx';
 import { FindingLines } from './finding-lines.tsx';
 import { isOfUniverses } from './finding-places.ts';
 import { TableOrCards } from './table-or-cards.tsx';
+import { anchoredUniverse } from './universe-anchor.ts';
 import { universeColumns } from './universe-columns.tsx';
 import type { NetworkView } from './use-network.ts';
 
@@ -20,7 +21,7 @@ export function UniversesPart({ view }: { readonly view: NetworkView }) {
   const [asked, setAsked] = useState(SOME);
   const columns = useMemo(() => universeColumns(view), [view]);
   // A link to a row that is not drawn yet draws it.
-  const linked = Number(/^#universe-(\d+)$/.exec(window.location.hash)?.[1] ?? 0);
+  const linked = anchoredUniverse();
   const shown = routes.slice(0, Math.max(asked, routes.findIndex(({ universe }) => universe === linked) + 1));
   const fill = frozen ? null : <Button onClick={() => setFilling(true)}>{words.fill}</Button>;
   return (

@@ -27,15 +27,16 @@ export function OpenPages() {
   );
 }
 
-/** Whoever moves to another page by keyboard goes on there: in the sheet where there is one, else in the page's main part. */
+/** Whoever moves to another page by keyboard goes on there: at what the link named, in the sheet where there is one, else in the page's main part. */
 function useFocusOnArrival(page: RigPage | undefined): void {
   const shown = useRef(page);
   useEffect(() => {
     if (shown.current === page) return;
     shown.current = page;
     const main = document.getElementById('main');
-    const place = main?.querySelector<HTMLElement>('[role="grid"]') ?? main;
-    place?.focus({ preventScroll: true });
+    const named = document.getElementById(window.location.hash.slice(1));
+    const place = named ?? main?.querySelector<HTMLElement>('[role="grid"]') ?? main;
+    place?.focus({ preventScroll: place !== named });
   }, [page]);
 }
 

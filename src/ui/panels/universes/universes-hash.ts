@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
-import { LAST_UNIVERSE, type Universe } from '#engine/model/address.ts';
+import type { Universe } from '#engine/model/address.ts';
+import { anchoredUniverse, universeAnchor } from '../network/universe-anchor.ts';
 
 /** Which universe the page shows, and how: the part of its address behind the `#`, so that it can be sent to somebody. */
 export interface UniversesPlace {
@@ -9,16 +10,12 @@ export interface UniversesPlace {
 }
 
 /** Reads `#universe-12` and `#all`; anything else is slot by slot, and no universe. */
-export function readPlace(hash: string): UniversesPlace {
-  const name = hash.replace(/^#/, '');
-  if (name === 'all') return { view: 'all', universe: undefined };
-  const number = Number(/^universe-([1-9]\d{0,4})$/.exec(name)?.[1] ?? 0);
-  return { view: 'slots', universe: number >= 1 && number <= LAST_UNIVERSE ? (number as Universe) : undefined };
-}
+export const readPlace = (hash: string): UniversesPlace =>
+  hash === '#all' ? { view: 'all', universe: undefined } : { view: 'slots', universe: anchoredUniverse(hash) };
 
 /** The inverse of `readPlace`. */
 export const spellPlace = ({ view, universe }: UniversesPlace): string =>
-  view === 'all' ? '#all' : universe === undefined ? '' : `#universe-${universe}`;
+  view === 'all' ? '#all' : universe === undefined ? '' : `#${universeAnchor(universe)}`;
 
 /** The place in the address, and the way to another; going there is no step back and forth of the browser. */
 export function useUniversesPlace(): readonly [UniversesPlace, (place: UniversesPlace) => void] {

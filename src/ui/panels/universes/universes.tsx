@@ -10,6 +10,7 @@ import { LINK_CLASSES } from '../../kit/text-link.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
 import { useCalmRig } from '../../live/use-calm-rig.ts';
 import { PHONE, useMedia } from '../../workspace/use-media.ts';
+import { universeAnchor } from '../network/universe-anchor.ts';
 import { rigPath } from '../rig/rig-address.ts';
 import { RibbonsView } from './ribbons-view.tsx';
 import { universeChoices } from './universe-choices.ts';
@@ -72,7 +73,7 @@ export function Universes({ store, rigId }: UniversesProps) {
             <p className="font-serif text-name">{label}</p>
           )}
           {views}
-          <StayLink className={LINK_CLASSES} href={`${rigPath(rigId, 'network')}#universe-${universe}`}>
+          <StayLink className={LINK_CLASSES} href={`${rigPath(rigId, 'network')}#${universeAnchor(universe)}`}>
             {NETWORK_WORDS.toNetwork}
           </StayLink>
           {/* Not a page of ours: the browser asks the server and saves the answer. */}
