@@ -31,9 +31,9 @@ describe('words of packing', () => {
       '3 of these are used by nobody else; fewer are not possible.',
       'Not kept in one run, for want of room: “Bridge”.',
     ]);
-    expect(allocated('9:1 House/512\n- Spot/200\n- Wash/400\n- Spot/200\n- Wash/400', { together: 'in-order' })).toContain(
-      '4 of these are used by nobody else; proven is that 3 or more are needed.',
-    );
+    expect(
+      allocated('9:1 House/512\n- Spot/200\n- Wash/400\n- Spot/200\n- Wash/400', { together: 'in-order' }),
+    ).toContain('4 of these are used by nobody else; proven is that 3 or more are needed.');
   });
 
   it('say what a repair costs and leaves', () => {
