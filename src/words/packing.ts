@@ -107,7 +107,7 @@ export function spareSentence(mode: string, { units, universes }: Spare): string
 const SHOWN = 6;
 
 /** `universe 3`, `universes 1 to 4 and 7`. */
-function universesWords(universes: readonly Universe[]): string {
+export function universesWords(universes: readonly Universe[]): string {
   const runs: { first: number; last: number }[] = [];
   for (const universe of universes) {
     const run = runs[runs.length - 1];

@@ -11,7 +11,8 @@ import { spellTime } from './frame/measure.ts';
 import { CAPACITY, type Mix, publishedMixes, rigMixes } from './frame/packing-mixes.ts';
 
 export const name = 'pack';
-export const bar = 'never worse than best-fit-decreasing; within 1% of exact, or what is proven (published constructions: or one universe more); <=500 ms for 2,000 fixtures';
+export const bar =
+  'never worse than best-fit-decreasing; within 1% of exact, or what is proven (published constructions: or one universe more); <=500 ms for 2,000 fixtures';
 
 /**
  * Finds room for 2,000 unpatched fixtures of eight mixes of widths, the whole plan timed; for instances made as published ones are; and for

@@ -15,6 +15,7 @@ import { TextField } from '../../../kit/text-field.tsx';
 import { Panel } from '../../panel.tsx';
 import { AllocateSection } from './allocate-section.tsx';
 import { LockSection } from './lock-section.tsx';
+import { NeedsSection } from './needs-section.tsx';
 import { RepairSection } from './repair-section.tsx';
 import { SpareSection } from './spare-section.tsx';
 
@@ -102,6 +103,7 @@ export function PlansPanel({ sheet, onClose }: PlansPanelProps) {
       <LockSection sheet={sheet} rows={rows} />
       <AllocateSection sheet={sheet} rows={rows} />
       <SpareSection sheet={sheet} row={one} />
+      <NeedsSection sheet={sheet} rows={rows} />
       <RepairSection sheet={sheet} rows={rows} />
     </Panel>
   );
