@@ -28,6 +28,9 @@ const REFUSALS: { readonly [Code in PlanRefusal['code']]: Extract<PlanRefusal, {
   'too-many-breaks': { code: 'too-many-breaks', mode: 'Wide', breaks: 5 },
   'mode-too-wide': { code: 'mode-too-wide', mode: 'Wide', slots: 600 },
   'finding-gone': { code: 'finding-gone' },
+  'no-name': { code: 'no-name' },
+  'name-taken': { code: 'name-taken', name: 'A' },
+  'not-on-run': { code: 'not-on-run' },
 };
 
 describe('plans in words', () => {

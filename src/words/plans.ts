@@ -79,6 +79,12 @@ export function planRefusalSentence(refusal: PlanRefusal, rig: Rig): string {
       return `Mode “${refusal.mode}” takes ${refusal.slots} slots in one break, and a universe has 512. Check the mode in the library.`;
     case 'finding-gone':
       return 'This is cleared already.';
+    case 'no-name':
+      return 'There is no name. Give it one.';
+    case 'name-taken':
+      return `“${refusal.name}” is there already. Give it another name.`;
+    case 'not-on-run':
+      return 'It is not on this run any more: someone changed it. Choose again.';
     default:
       return unreachable(refusal);
   }

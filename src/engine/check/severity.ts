@@ -14,10 +14,23 @@ export const SEVERITY_OF: Readonly<Record<Rule, Severity>> = Object.freeze({
   'firmware-mode': 'caution',
   'hazard-unsigned': 'caution',
   'card-unreadable': 'caution',
+  'run-overloaded': 'caution',
+  'run-too-long': 'caution',
+  'run-open': 'caution',
+  'run-mixed': 'caution',
+  'run-other-universe': 'caution',
+  'run-silent': 'caution',
+  'run-source-gone': 'caution',
+  'run-source-beyond': 'caution',
+  'run-ring': 'caution',
+  'run-source-shared': 'caution',
+  'splitter-loose': 'caution',
   'acting-as-one': 'note',
   'channel-shared': 'note',
   'firmware-wanted': 'note',
   'library-differs': 'note',
+  'run-end-unsaid': 'note',
+  'run-undescribed': 'note',
 });
 
 export const RULES = Object.freeze(Object.keys(SEVERITY_OF)) as readonly Rule[];

@@ -34,4 +34,10 @@ export type PlanRefusal =
   /** A break of the mode takes more slots than a universe has. */
   | { readonly code: 'mode-too-wide'; readonly mode: string; readonly slots: number }
   /** The finding does not stand any more. */
-  | { readonly code: 'finding-gone' };
+  | { readonly code: 'finding-gone' }
+  /** What is to be made or renamed has no name. */
+  | { readonly code: 'no-name' }
+  /** Another one is called so already. */
+  | { readonly code: 'name-taken'; readonly name: string }
+  /** The run, splitter or unit is not where the request has it. */
+  | { readonly code: 'not-on-run' };
