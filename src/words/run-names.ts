@@ -1,5 +1,6 @@
 import type { NamedSource } from '#engine/model/named-source.ts';
 import type { Reach } from '#engine/network/runs/measured-run.ts';
+import type { RunStanding } from '#engine/sheet/sheet.ts';
 
 /** `node “Dock”, port 2`: where a run begins, in a sentence and in a list. */
 export function sourceWords(from: NamedSource): string {
@@ -15,6 +16,13 @@ export function sourceWords(from: NamedSource): string {
   }
 }
 
+/** How what is on a run is said on paper. */
+export const RUN_STANDING: RunStanding = {
+  source: sourceWords,
+  unit: 'unit',
+  splitter: (name) => `splitter ${name}`,
+};
+
 /** Who says how long a line may be, in a sentence. */
 export const REACH_WORDS: Readonly<Record<Reach['by'], string>> = {
   run: 'it is said to stand',
@@ -27,7 +35,7 @@ const metresWords = (metres: number) => `${metres.toLocaleString('en-GB', { maxi
 /** `24 m`, `at least 24 m`, or that nothing is known of it. */
 export function lengthWords({ metres, unknown }: { readonly metres: number; readonly unknown: number }): string {
   if (unknown === 0) return metresWords(metres);
-  return metres === 0 ? 'not known' : `at least ${metresWords(metres)}`;
+  return metres === 0 ? 'length not known' : `at least ${metresWords(metres)}`;
 }
 
 /** `universe 3`, `universes 3 and 4`. */

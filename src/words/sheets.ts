@@ -5,6 +5,7 @@ import type { SheetColumn, SheetKind, Standing } from '#engine/sheet/sheet.ts';
 import { findingSentence } from './findings.ts';
 import { CAUTION_FOOT, hazardCautions } from './fixture-types.ts';
 import { LOAD_STANDING } from './loads.ts';
+import { RUN_STANDING } from './run-names.ts';
 import { PRODUCT } from './screens.ts';
 import { SLOT_WORDS } from './slots.ts';
 import { CHART_WORDS } from './type-chart.ts';
@@ -19,6 +20,7 @@ export const SHEET_TITLES: Readonly<Record<SheetKind, string>> = {
   circuits: 'Circuit sheet',
   positions: 'Position sheet',
   findings: 'Findings',
+  runs: 'Run sheet',
 };
 
 /** What each sheet is for, in a line. */
@@ -31,6 +33,7 @@ export const SHEET_ABOUT: Readonly<Record<SheetKind, string>> = {
   circuits: 'Every circuit with its units and what they draw, at 230 V, as far as their types state it.',
   positions: 'Every unit by position with its weight, and the sum of each position.',
   findings: 'What the check found, with every unit it concerns.',
+  runs: 'Every data line in the order in which it passes units and splitters, with its metres and unit loads.',
 };
 
 const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HEADINGS>, string>> = {
@@ -63,6 +66,13 @@ const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HE
   finding: 'Finding',
   units: 'Units',
   channels: 'Channels',
+  runFrom: 'Begins at',
+  runPlace: 'Place',
+  runLink: 'Unit or splitter',
+  runMetres: 'Metres so far',
+  runUnknown: 'Stretches not known',
+  runLoads: 'Unit loads so far',
+  runFindings: 'Found',
 };
 
 /** What heads a column of any sheet. */
@@ -83,6 +93,7 @@ export const standingOf = (rig: Rig, findings: readonly Finding[]): Standing => 
   say: (finding) => findingSentence(finding, rig),
   slots: SLOT_WORDS,
   loads: LOAD_STANDING,
+  runs: RUN_STANDING,
   cautions: hazardCautions,
   cautionFoot: CAUTION_FOOT,
 });

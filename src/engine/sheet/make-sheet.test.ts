@@ -17,7 +17,16 @@ const LOADS = {
   circuitCautions: ['draws'],
   positionCautions: ['weighs'],
 };
-const NOTHING = { findings: [], say: () => '', slots: SLOTS, loads: LOADS, cautions: () => [], cautionFoot: '' };
+const RUNS = { source: () => '', unit: '', splitter: () => '' };
+const NOTHING = {
+  findings: [],
+  say: () => '',
+  slots: SLOTS,
+  loads: LOADS,
+  runs: RUNS,
+  cautions: () => [],
+  cautionFoot: '',
+};
 
 function unitsOf(fixtures: readonly Fixture[]): string {
   return fixtures.map(({ unit }) => unit).join(' ');
