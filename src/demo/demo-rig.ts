@@ -6,6 +6,7 @@ import { fixtureId, noteId } from '#engine/model/ids.ts';
 import { type LibraryRevision, pinMode } from '#engine/type/pin.ts';
 import { footprintsOfMode } from '#engine/type/slots-of.ts';
 import { BREAKWATER, CORRECTIONS, GROUPS, type Group, HALYARD, PILOT, TIDELINE } from './demo-groups.ts';
+import { RUN_EDITS, runCells } from './demo-runs.ts';
 
 /** The demo's show rig: an invented show of 152 fixtures by invented makers, with a few honest findings in it. */
 export const DEMO_RIG = {
@@ -70,7 +71,10 @@ export function demoPlan(library: readonly LibraryRevision[]): Plan {
       order: 2,
     },
   ];
-  return { name: 'import', edits: [...positions, ...universes, ...modes, ...fixtures, ...AGREED, ...rest] };
+  return {
+    name: 'import',
+    edits: [...positions, ...universes, ...modes, ...fixtures, ...AGREED, ...RUN_EDITS, ...rest],
+  };
 }
 
 function copyOf(library: readonly LibraryRevision[], typeId: string, name: string): Edit {
@@ -99,6 +103,7 @@ function unitsOf(group: Group, order: number): Edit[] {
       circuit: `${group.circuit}-${Math.ceil(unit / 4)}`,
       firmware: group.firmware ?? null,
       order: order + unit,
+      ...runCells(group.position, unit),
       ...CORRECTIONS[`${group.position}/${unit}`],
     };
     const name = group.position.toLowerCase().replaceAll(' ', '-');

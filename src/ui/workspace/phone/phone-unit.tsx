@@ -14,6 +14,7 @@ import { LineField } from '../../kit/line-field.tsx';
 import { Mark } from '../../kit/mark.tsx';
 import type { RowView } from '../../live/row-views.ts';
 import { cellText } from '../../live/rows/cell-text.ts';
+import { PathPart } from '../../universes/path-part.tsx';
 import { UnitRibbon } from '../../universes/ribbon.tsx';
 import { PlanLink } from '../plan-link.tsx';
 import { UnitDigits } from './unit-digits.tsx';
@@ -39,6 +40,7 @@ export function PhoneUnit({ sheet, id, onBack }: PhoneUnitProps) {
         <h2 className="text-title">{unitName(row.fixture)}</h2>
         <UnitDigits fixture={row.fixture} />
         <Findings sheet={sheet} row={row} />
+        <PathPart store={sheet.store} fixture={row.fixture} />
         <div className="pb-3">
           <UnitRibbon
             sheet={sheet}
