@@ -16,7 +16,7 @@ export type PlantTrouble =
   | RunTrouble;
 
 /** What is found of data lines. `line`: the name of the run. */
-export type RunTrouble =
+type RunTrouble =
   /** More unit loads than a segment may have. It names the units beyond. */
   | { readonly rule: 'run-overloaded'; readonly line: string; readonly loads: number }
   /** `metres` of cable, and `unknown` stretches more, where it may have `reach`, as the run, the rig or the practice of the trade has it. */

@@ -5,7 +5,7 @@ import type { ChainLink } from './run-chain.ts';
 export const MOST_LOADS = 32;
 
 /** Metres a line may have where nobody has said: 300 m on 24 AWG, a repeater beyond (common practice). */
-export const USUAL_REACH = 300;
+const USUAL_REACH = 300;
 
 /** One thing on a line, and what has come together up to it. */
 export interface Station {

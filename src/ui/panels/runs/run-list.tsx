@@ -7,7 +7,7 @@ import { RUNS_WORDS as words } from '#words/runs.ts';
 import { Mark } from '../../kit/mark.tsx';
 import { lineOfKey } from '../universes/line-of-key.ts';
 
-export interface RunChoice {
+interface RunChoice {
   readonly run: RunLine;
   /** The gravest of what is found of it. */
   readonly worst: Severity | undefined;

@@ -4,6 +4,7 @@ import type { Finding } from '#engine/model/finding.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import type { Station } from '#engine/network/runs/measured-run.ts';
+import { runChain } from '#engine/network/runs/run-chain.ts';
 import type { RunLine } from '#engine/network/runs/run-list.ts';
 import { moveOnRun, putSplitter, takeOffRun } from '#engine/patch/runs/chain-plans.ts';
 import { unitName } from '#words/findings.ts';
@@ -54,8 +55,10 @@ export function RunView({ store, rig, rigId, chosen, findings, writable, onRenam
   const move = (step: 1 | -1) => {
     if (here === undefined) return;
     setWanted(here.link.id);
+    const chain = runChain(store.rig(), chosen.key);
+    const place = chain.findIndex(({ id }) => id === here.link.id) + 1 + step;
     const plan = moveOnRun(store.rig(), { run: name, id: here.link.id, step });
-    onSaid(carryOutPlan(store, plan, words.moved(stationName(here), here.place + step, line.stations.length)));
+    onSaid(carryOutPlan(store, plan, words.moved(stationName(here), place, chain.length)));
   };
   const takeOff = () => {
     if (here === undefined) return;

@@ -1,4 +1,4 @@
-import { useMemo, useState, useSyncExternalStore } from 'react';
+import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { nameKey } from '#engine/model/card.ts';
 import { type RunLine, runList, runsOfFinding } from '#engine/network/runs/run-list.ts';
 import { addRun } from '#engine/patch/runs/run-plans.ts';
@@ -31,6 +31,7 @@ export function Runs({ store, rigId }: RunsProps) {
   const [wanted, setWanted] = useState('');
   const [asking, setAsking] = useState(false);
   const [said, setSaid] = useState<Said>();
+  useEffect(() => () => store.setWhere(null), [store]);
   const runs = useMemo(() => runList(rig), [rig]);
   const ofRuns = useMemo(() => findings.filter((finding) => runsOfFinding(finding).length > 0), [findings]);
   const at = Math.max(
