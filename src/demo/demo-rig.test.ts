@@ -35,6 +35,7 @@ describe('the demo rig', () => {
       'channel-shared': 1,
       'firmware-wanted': 1,
       'library-differs': 1,
+      'run-end-unsaid': 1,
     });
   });
 

@@ -7,6 +7,7 @@ import { type LibraryRevision, pinMode } from '#engine/type/pin.ts';
 import { footprintsOfMode } from '#engine/type/slots-of.ts';
 import { BREAKWATER, CORRECTIONS, GROUPS, type Group, HALYARD, PILOT, TIDELINE } from './demo-groups.ts';
 import { DEMO_NETWORK } from './demo-network.ts';
+import { RUN_EDITS, runCells } from './demo-runs.ts';
 
 /** The demo's show rig: an invented show of 152 fixtures by invented makers, with a few honest findings in it. */
 export const DEMO_RIG = {
@@ -73,7 +74,7 @@ export function demoPlan(library: readonly LibraryRevision[]): Plan {
   ];
   return {
     name: 'import',
-    edits: [...positions, ...universes, ...modes, ...fixtures, ...AGREED, ...rest, ...DEMO_NETWORK],
+    edits: [...positions, ...universes, ...modes, ...fixtures, ...AGREED, ...rest, ...DEMO_NETWORK, ...RUN_EDITS],
   };
 }
 
@@ -103,6 +104,7 @@ function unitsOf(group: Group, order: number): Edit[] {
       circuit: `${group.circuit}-${Math.ceil(unit / 4)}`,
       firmware: group.firmware ?? null,
       order: order + unit,
+      ...runCells(group.position, unit),
       ...CORRECTIONS[`${group.position}/${unit}`],
     };
     const name = group.position.toLowerCase().replaceAll(' ', '-');

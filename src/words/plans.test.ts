@@ -36,6 +36,9 @@ const REFUSALS: { readonly [Code in PlanRefusal['code']]: Extract<PlanRefusal, {
   'no-port-address': { code: 'no-port-address', universe: 40_000 as Universe },
   'no-free-port': { code: 'no-free-port', node: 'Beam' },
   'nothing-unheard': { code: 'nothing-unheard' },
+  'no-name': { code: 'no-name' },
+  'name-taken': { code: 'name-taken', name: 'A' },
+  'not-on-run': { code: 'not-on-run' },
 };
 
 describe('plans in words', () => {

@@ -94,6 +94,12 @@ export function planRefusalSentence(refusal: PlanRefusal, rig: Rig): string {
       return `${refusal.node === '' ? 'The node' : refusal.node} has no free port. Say how many ports it has, or empty one.`;
     case 'nothing-unheard':
       return 'No universe is left that travels by a network and that no port listens to. Say first how the universes travel.';
+    case 'no-name':
+      return 'There is no name. Give it one.';
+    case 'name-taken':
+      return `“${refusal.name}” is there already. Give it another name.`;
+    case 'not-on-run':
+      return 'It is not on this run any more: someone changed it. Choose again.';
     default:
       return unreachable(refusal);
   }

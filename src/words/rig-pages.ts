@@ -5,9 +5,10 @@ export const RIG_MENU_WORDS = {
   pages: {
     sheet: 'Sheet',
     universes: 'Universes',
+    network: 'Network',
+    runs: 'Runs',
     'lists-in': 'Lists in',
     'sheets-out': 'Sheets out',
-    network: 'Network',
   },
 } as const;
 

@@ -6,6 +6,7 @@ import { CARD_CHOICE_WORDS } from './cards.ts';
 import { findingSentence } from './findings.ts';
 import { CAUTION_FOOT, hazardCautions } from './fixture-types.ts';
 import { LOAD_STANDING } from './loads.ts';
+import { RUN_STANDING } from './run-names.ts';
 import { PRODUCT } from './screens.ts';
 import { SLOT_WORDS } from './slots.ts';
 import { CHART_WORDS } from './type-chart.ts';
@@ -21,6 +22,7 @@ export const SHEET_TITLES: Readonly<Record<SheetKind, string>> = {
   positions: 'Position sheet',
   findings: 'Findings',
   network: 'Network sheet',
+  runs: 'Run sheet',
 };
 
 /** What each sheet is for, in a line. */
@@ -34,6 +36,7 @@ export const SHEET_ABOUT: Readonly<Record<SheetKind, string>> = {
   positions: 'Every unit by position with its weight, and the sum of each position.',
   findings: 'What the check found, with every unit it concerns.',
   network: 'Every universe in use with its numbers on the network, the node and port it comes out of, and its run.',
+  runs: 'Every data line in the order in which it passes units and splitters, with its metres and unit loads.',
 };
 
 const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HEADINGS>, string>> = {
@@ -75,6 +78,13 @@ const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HE
   port: 'Port',
   slotsUsed: 'Slots used',
   standing: 'Findings of the network',
+  runFrom: 'Begins at',
+  runPlace: 'Place',
+  runLink: 'Unit or splitter',
+  runMetres: 'Metres so far',
+  runUnknown: 'Stretches not known',
+  runLoads: 'Unit loads so far',
+  runFindings: 'Found',
 };
 
 /** What heads a column of any sheet. */
@@ -95,6 +105,7 @@ export const standingOf = (rig: Rig, findings: readonly Finding[]): Standing => 
   say: (finding) => findingSentence(finding, rig),
   slots: SLOT_WORDS,
   loads: LOAD_STANDING,
+  runs: RUN_STANDING,
   cautions: hazardCautions,
   cautionFoot: CAUTION_FOOT,
   way: (by) => CARD_CHOICE_WORDS[by] ?? by,

@@ -39,8 +39,17 @@ const VALUES: Partial<Readonly<Record<CardField, readonly CellValue[]>>> = {
   sacn: [1, 1, 2, 64_000],
   portAddress: [0, 1, 1, 17],
   cast: ['multicast', 'unicast', 'broadcast'],
-  sender: ['n2', 'n1'],
-  from: ['port n1.1', 'port n2.1', 'splitter s1.1', 'cable 1', 'cable 2'],
+  sender: ['s1', 'n1'],
+  from: [
+    'port n1.1',
+    'port n2.1',
+    'port n1.9',
+    'splitter s1.1',
+    'splitter s1.3',
+    'splitter gone.1',
+    'cable 1',
+    'cable 2',
+  ],
   lead: [1, 200],
   end: ['terminated', 'open'],
   run: ['front', 'back'],
@@ -57,6 +66,9 @@ const VALUES: Partial<Readonly<Record<CardField, readonly CellValue[]>>> = {
   position: ['LX 1', 'Floor'],
 };
 
+/** What units and other cards name most. */
+const FAVOURED: Partial<Readonly<Record<CardKind, readonly string[]>>> = { run: ['front', 'back'], splitter: ['s1'] };
+
 /** The key, as the name that people gave it. */
 const nameFrom = (key: string) => key.toUpperCase();
 
@@ -66,7 +78,8 @@ const suits = (card: CardKind, key: string) => (card !== 'node' && card !== 'spl
 /** An edit of one of few cards: mostly what its cell means, now and then what it cannot. */
 export function randomCardEdit(rng: Rng, kinds: readonly CardKind[] = CARD_KINDS): CardEdit {
   const card = rng.pick(kinds);
-  const key = rng.pick(KEYS.filter((each) => isCardKey(card, each) && suits(card, each)));
+  const some = KEYS.filter((each) => isCardKey(card, each) && suits(card, each));
+  const key = rng.pick((rng.int(2) === 0 && FAVOURED[card]) || some);
   const fields = Object.keys(CARD_CELLS[card]) as CardField[];
   // Most cards are nothing without their name, so that it comes more often than the rest.
   const field = fields.includes('name') && rng.int(3) === 0 ? 'name' : rng.pick(fields);

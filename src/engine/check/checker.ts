@@ -12,10 +12,13 @@ import { CardReadingChecker } from './card-unreadable.ts';
 import { channelOnUnlike } from './channel-on-unlike.ts';
 import { channelShared } from './channel-shared.ts';
 import { mergeFindings, withFinding, withoutFinding } from './finding-list.ts';
+import { GroupedChecker } from './grouped-checker.ts';
 import { NetworkChecker } from './network/network-checker.ts';
 import { ownBreaksOverlap } from './own-breaks-overlap.ts';
 import type { PartChecker } from './part-checker.ts';
 import { pastTheEnd } from './past-the-end.ts';
+import { RunCardsChecker } from './run-cards.ts';
+import { RUN_UNITS } from './run-units.ts';
 import { placeKeyOf, samePlace } from './same-place.ts';
 import { slotsClaimedTwice } from './slots-claimed-twice.ts';
 import { type FindingsDelta, type OpenDelta, StandingFindings } from './standing-findings.ts';
@@ -74,7 +77,12 @@ class RigChecker implements Checker {
   readonly #ofChannels = new StandingFindings<number>();
   readonly #ofPlaces = new StandingFindings<string>();
   readonly #ofTypes = new StandingFindings<'types'>();
-  readonly #parts: readonly PartChecker[] = [new CardReadingChecker(), new NetworkChecker()];
+  readonly #parts: readonly PartChecker[] = [
+    new CardReadingChecker(),
+    new NetworkChecker(),
+    new GroupedChecker(RUN_UNITS),
+    new RunCardsChecker(),
+  ];
   readonly #naming = new Map<FixtureId, readonly Finding[]>();
   #counts: FindingCounts = Object.freeze({ blocker: 0, caution: 0, note: 0 });
   #listed: readonly Finding[] = NONE;

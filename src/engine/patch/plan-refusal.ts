@@ -49,4 +49,10 @@ export type PlanRefusal =
   /** Every port of the node listens to something, or it has none. */
   | { readonly code: 'no-free-port'; readonly node: string }
   /** A port listens to every universe that travels by a network. */
-  | { readonly code: 'nothing-unheard' };
+  | { readonly code: 'nothing-unheard' }
+  /** What is to be made or renamed has no name. */
+  | { readonly code: 'no-name' }
+  /** Another one is called so already. */
+  | { readonly code: 'name-taken'; readonly name: string }
+  /** The run, splitter or unit is not where the request has it. */
+  | { readonly code: 'not-on-run' };

@@ -17,11 +17,13 @@ const LOADS = {
   circuitCautions: ['draws'],
   positionCautions: ['weighs'],
 };
+const RUNS = { source: () => '', unit: '', splitter: () => '' };
 const NOTHING = {
   findings: [],
   say: () => '',
   slots: SLOTS,
   loads: LOADS,
+  runs: RUNS,
   cautions: () => [],
   cautionFoot: '',
   way: () => '',

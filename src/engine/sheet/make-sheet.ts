@@ -7,6 +7,7 @@ import { findingSheet } from './finding-sheet.ts';
 import { networkSheet } from './network-sheet.ts';
 import { patchSheet } from './patch-sheet.ts';
 import { positionSheet } from './position-sheet.ts';
+import { runSheet } from './run-sheet.ts';
 import type { Sheet, SheetKind, Standing } from './sheet.ts';
 import { universeSheet } from './universe-sheet.ts';
 import { universeSlotSheet } from './universe-slot-sheet.ts';
@@ -32,6 +33,8 @@ export function makeSheet(kind: SheetKind, rig: Rig, standing: Standing): Sheet 
       return findingSheet(rig, standing);
     case 'network':
       return networkSheet(rig, standing);
+    case 'runs':
+      return runSheet(rig, standing);
     default:
       return unreachable(kind);
   }

@@ -4,6 +4,7 @@ import type { Finding } from '../model/finding.ts';
 import type { Fixture } from '../model/fixture.ts';
 import type { Hazards } from '../model/fixture-type.ts';
 import { foldName } from '../model/ids.ts';
+import type { NamedSource } from '../model/named-source.ts';
 import type { Delivery } from '../model/plant.ts';
 import type { Mode, Rig } from '../model/rig.ts';
 import type { LoadRules } from '../supply/load-rules.ts';
@@ -22,6 +23,7 @@ export const SHEET_KINDS = [
   'positions',
   'findings',
   'network',
+  'runs',
 ] as const;
 
 export type SheetKind = (typeof SHEET_KINDS)[number];
@@ -72,7 +74,14 @@ export type SheetColumn =
   | 'nodeAddress'
   | 'port'
   | 'slotsUsed'
-  | 'standing';
+  | 'standing'
+  | 'runFrom'
+  | 'runPlace'
+  | 'runLink'
+  | 'runMetres'
+  | 'runUnknown'
+  | 'runLoads'
+  | 'runFindings';
 
 /** A line under the table: a part of the rig that is no fixture, so that the sheet is the whole rig, or a finding. */
 export type FootLine =
@@ -133,12 +142,20 @@ export interface LoadStanding {
   readonly positionCautions: readonly string[];
 }
 
+/** How what is on a run is said. */
+export interface RunStanding {
+  readonly source: (from: NamedSource) => string;
+  readonly unit: string;
+  readonly splitter: (name: string) => string;
+}
+
 /** What stands when the sheet is made, how it is said, and what to mind with a type that has hazards. */
 export interface Standing {
   readonly findings: readonly Finding[];
   readonly say: (finding: Finding) => string;
   readonly slots: SlotWords;
   readonly loads: LoadStanding;
+  readonly runs: RunStanding;
   readonly cautions: (hazards: Hazards) => readonly string[];
   /** Who has the last word: under all cautions. */
   readonly cautionFoot: string;

@@ -69,7 +69,22 @@ function fieldsOf(row: Pick<RowView, 'fixture' | 'mode'>, finding: Finding): rea
     case 'port-beyond':
     case 'cast-unfit':
     case 'port-address-zero':
+    case 'run-silent':
+    case 'run-source-gone':
+    case 'run-source-beyond':
+    case 'run-ring':
+    case 'run-source-shared':
+    case 'splitter-loose':
       return [];
+    case 'run-overloaded':
+    case 'run-open':
+    case 'run-mixed':
+    case 'run-other-universe':
+    case 'run-end-unsaid':
+    case 'run-undescribed':
+      return ['run'];
+    case 'run-too-long':
+      return ['cable'];
   }
 }
 

@@ -4,6 +4,7 @@ import type { Finding, Severity } from '#engine/model/finding.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import { LOCK_WORDS } from '#words/locks.ts';
 import type { BesideCommand } from '../grid/commands.ts';
+import { keepSelection } from '../grid/keep-selection.ts';
 import { lockSelected } from '../grid/lock-selected.ts';
 import { cellOfFinding, nextFinding } from '../grid/next-finding.ts';
 import { selectCell } from '../grid/selection.ts';
@@ -32,7 +33,14 @@ export interface SheetScreenProps {
 /** The sheet of an open rig with everything around it, below the banner. */
 export function SheetScreen({ store, keeper, listsIn }: SheetScreenProps) {
   const [sheet] = useState(() => createSheet(store, randomId, keeper));
-  useEffect(() => sheet.open(), [sheet]);
+  useEffect(() => {
+    const leave = sheet.open();
+    const keep = keepSelection(sheet);
+    return () => {
+      keep();
+      leave();
+    };
+  }, [sheet]);
   return <OpenSheet sheet={sheet} listsIn={listsIn} />;
 }
 

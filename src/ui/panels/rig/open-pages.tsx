@@ -8,6 +8,7 @@ import { Workspace } from '../../workspace/workspace.tsx';
 import { ListsInPage } from '../lists-in/lists-in-page.tsx';
 import { NetworkPage } from '../network/network-page.tsx';
 import { Notice } from '../notice.tsx';
+import { RunsPage } from '../runs/runs-page.tsx';
 import { SheetsOutPage } from '../sheets-out/sheets-out-page.tsx';
 import { UniversesPage } from '../universes/universes-page.tsx';
 import { type RigPage, rigAddress } from './rig-address.ts';
@@ -46,6 +47,8 @@ function Chosen({ rig, page }: { readonly rig: RigSummary; readonly page: RigPag
       return <Workspace rigId={rig.id} />;
     case 'universes':
       return <UniversesPage rig={rig} />;
+    case 'runs':
+      return <RunsPage rig={rig} />;
     case 'lists-in':
       return <ListsInPage rig={rig} />;
     case 'sheets-out':
