@@ -28,6 +28,10 @@ const REFUSALS: { readonly [Code in PlanRefusal['code']]: Extract<PlanRefusal, {
   'too-many-breaks': { code: 'too-many-breaks', mode: 'Wide', breaks: 5 },
   'mode-too-wide': { code: 'mode-too-wide', mode: 'Wide', slots: 600 },
   'finding-gone': { code: 'finding-gone' },
+  'no-name': { code: 'no-name' },
+  'name-taken': { code: 'name-taken', name: 'A-1' },
+  'no-such-supply': { code: 'no-such-supply' },
+  'one-phase': { code: 'one-phase', supply: 'House' },
 };
 
 describe('plans in words', () => {

@@ -79,6 +79,14 @@ export function planRefusalSentence(refusal: PlanRefusal, rig: Rig): string {
       return `Mode “${refusal.mode}” takes ${refusal.slots} slots in one break, and a universe has 512. Check the mode in the library.`;
     case 'finding-gone':
       return 'This is cleared already.';
+    case 'no-name':
+      return 'It has no name yet. Write one.';
+    case 'name-taken':
+      return `There is one called “${refusal.name}” already. Choose another name.`;
+    case 'no-such-supply':
+      return 'The supply is gone: somebody took it away.';
+    case 'one-phase':
+      return `“${refusal.supply}” has one phase, so that there is nothing to balance.`;
     default:
       return unreachable(refusal);
   }

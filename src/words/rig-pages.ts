@@ -1,7 +1,13 @@
 export const RIG_MENU_WORDS = {
   rig: 'Rig',
   name: 'Pages of this rig',
-  pages: { sheet: 'Sheet', universes: 'Universes', 'lists-in': 'Lists in', 'sheets-out': 'Sheets out' },
+  pages: {
+    sheet: 'Sheet',
+    universes: 'Universes',
+    'lists-in': 'Lists in',
+    'sheets-out': 'Sheets out',
+    supply: 'Supply',
+  },
 } as const;
 
 /** `show rig at Millrace Playhouse · Saltwind Touring`. */

@@ -4,7 +4,7 @@ import { PATCH_HEADINGS } from '#engine/sheet/patch-format.ts';
 import type { SheetColumn, SheetKind, Standing } from '#engine/sheet/sheet.ts';
 import { findingSentence } from './findings.ts';
 import { CAUTION_FOOT, hazardCautions } from './fixture-types.ts';
-import { LOAD_STANDING } from './loads.ts';
+import { loadStanding } from './loads.ts';
 import { PRODUCT } from './screens.ts';
 import { SLOT_WORDS } from './slots.ts';
 import { CHART_WORDS } from './type-chart.ts';
@@ -28,8 +28,8 @@ export const SHEET_ABOUT: Readonly<Record<SheetKind, string>> = {
   universes: 'Every occupied run of slots by universe and slot.',
   'universe-slots': 'All 512 slots of every universe: whose each is and what it does.',
   'channel-slots': 'Every slot of every unit by channel, with its address and what it does.',
-  circuits: 'Every circuit with its units and what they draw, at 230 V, as far as their types state it.',
-  positions: 'Every unit by position with its weight, and the sum of each position.',
+  circuits: 'Every circuit with its supply, breaker and units, and what they draw, as far as their types state it.',
+  positions: 'Every unit by position with its weight; the sum of each position and its limit, by whose word.',
   findings: 'What the check found, with every unit it concerns.',
 };
 
@@ -63,6 +63,18 @@ const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HE
   finding: 'Finding',
   units: 'Units',
   channels: 'Channels',
+  supply: 'Supply',
+  phase: 'Phase',
+  breaker: 'Breaker',
+  breakerAmps: 'Breaker in amps',
+  voltAmps: 'Volt-amperes',
+  used: 'Used of what it may carry in %',
+  extra: 'Other load in kg',
+  limit: 'Limit in kg',
+  person: 'Limit stated by',
+  on: 'Stated on',
+  remaining: 'Left of the limit in kg',
+  standing: 'Findings of it',
 };
 
 /** What heads a column of any sheet. */
@@ -82,7 +94,7 @@ export const standingOf = (rig: Rig, findings: readonly Finding[]): Standing => 
   findings,
   say: (finding) => findingSentence(finding, rig),
   slots: SLOT_WORDS,
-  loads: LOAD_STANDING,
+  loads: loadStanding(rig),
   cautions: hazardCautions,
   cautionFoot: CAUTION_FOOT,
 });

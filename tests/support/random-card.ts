@@ -5,10 +5,17 @@ import type { CellValue } from '#engine/model/field.ts';
 /** Keys of every kind, few enough that edits meet; runs and circuits have the names that `randomRig` gives them. */
 const KEYS = ['rig', 'n1', 'n2', 's1', 'n1.1', 'n1.2', 'n2.1', '1', '2', '3', 'front', 'back', 'main', 'lx 1', 'floor'];
 
+/** Of some kinds fewer, so that what names them finds them. */
+const KEYS_OF: Partial<Readonly<Record<CardKind, readonly string[]>>> = {
+  supply: ['main', 'floor'],
+  circuit: ['front', 'back', 'main'],
+  limit: ['lx 1', 'floor'],
+};
+
 const VALUES: Partial<Readonly<Record<CardField, readonly CellValue[]>>> = {
   convention: ['same-number', 'plus-one'],
   volts: [230, 120],
-  share: [0.8],
+  share: [0.8, 0.1, 0.01],
   reach: [5, 300],
   role: ['node', 'source'],
   address: ['2.0.0.1', '2.0.0.2', '10.0.0.1'],
@@ -29,9 +36,11 @@ const VALUES: Partial<Readonly<Record<CardField, readonly CellValue[]>>> = {
   along: [0, 1, 2],
   cable: [1, 100],
   outputs: [1, 4],
-  rating: [1, 10, 16],
-  supply: ['main'],
+  rating: [1, 10, 16, 40, 400],
+  supply: ['main', 'gone'],
   phase: ['1', '2', '3', '1-2'],
+  breaker: ['B16', 'breaker'],
+  person: ['Ona Reeve'],
   phases: [1, 3],
   third: [0.3],
   kilograms: [10, 500],
@@ -45,7 +54,7 @@ const nameFrom = (key: string) => key.toUpperCase();
 /** An edit of one of few cards: mostly what its cell means, now and then what it cannot. */
 export function randomCardEdit(rng: Rng, kinds: readonly CardKind[] = CARD_KINDS): CardEdit {
   const card = rng.pick(kinds);
-  const key = rng.pick(KEYS.filter((each) => isCardKey(card, each)));
+  const key = rng.pick(KEYS_OF[card] ?? KEYS.filter((each) => isCardKey(card, each)));
   const fields = Object.keys(CARD_CELLS[card]) as CardField[];
   // Most cards are nothing without their name, so that it comes more often than the rest.
   const field = fields.includes('name') && rng.int(3) === 0 ? 'name' : rng.pick(fields);

@@ -4,6 +4,10 @@ import type { Rule, Severity } from '../model/finding.ts';
 export const SEVERITY_OF: Readonly<Record<Rule, Severity>> = Object.freeze({
   'slots-claimed-twice': 'blocker',
   'past-the-end': 'blocker',
+  'circuit-over-rating': 'blocker',
+  'line-over-rating': 'blocker',
+  'neutral-over-rating': 'blocker',
+  'position-over-limit': 'blocker',
   'unknown-type': 'caution',
   'unknown-mode': 'caution',
   unpatched: 'caution',
@@ -14,10 +18,22 @@ export const SEVERITY_OF: Readonly<Record<Rule, Severity>> = Object.freeze({
   'firmware-mode': 'caution',
   'hazard-unsigned': 'caution',
   'card-unreadable': 'caution',
+  'circuit-over-share': 'caution',
+  'line-over-share': 'caution',
+  'circuit-supply-gone': 'caution',
+  'circuit-phase': 'caution',
+  'circuit-crowded': 'caution',
+  'unit-voltage': 'caution',
+  'circuit-power-unknown': 'caution',
+  'volts-unsaid': 'caution',
+  'position-weight-unknown': 'caution',
+  'limit-unsigned': 'caution',
   'acting-as-one': 'note',
   'channel-shared': 'note',
   'firmware-wanted': 'note',
   'library-differs': 'note',
+  'circuit-undescribed': 'note',
+  'lines-unbalanced': 'note',
 });
 
 export const RULES = Object.freeze(Object.keys(SEVERITY_OF)) as readonly Rule[];

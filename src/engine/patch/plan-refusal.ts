@@ -34,4 +34,12 @@ export type PlanRefusal =
   /** A break of the mode takes more slots than a universe has. */
   | { readonly code: 'mode-too-wide'; readonly mode: string; readonly slots: number }
   /** The finding does not stand any more. */
-  | { readonly code: 'finding-gone' };
+  | { readonly code: 'finding-gone' }
+  /** A name is wanted, and none was given. */
+  | { readonly code: 'no-name' }
+  /** Another one of its kind has that name. */
+  | { readonly code: 'name-taken'; readonly name: string }
+  /** The supply is not there any more. */
+  | { readonly code: 'no-such-supply' }
+  /** A supply of one phase has nothing to balance. */
+  | { readonly code: 'one-phase'; readonly supply: string };

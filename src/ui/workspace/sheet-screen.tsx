@@ -18,6 +18,7 @@ import { ReaderLine } from './reader-line.tsx';
 import { Rows } from './rows.tsx';
 import { SheetTools } from './sheet-tools.tsx';
 import { PHONE, useMedia } from './use-media.ts';
+import { useSharedChoice } from './use-shared-choice.ts';
 
 export interface SheetScreenProps {
   readonly store: RigStore;
@@ -30,6 +31,7 @@ export interface SheetScreenProps {
 export function SheetScreen({ store, keeper, listsIn }: SheetScreenProps) {
   const [sheet] = useState(() => createSheet(store, randomId, keeper));
   useEffect(() => sheet.open(), [sheet]);
+  useSharedChoice(sheet);
   return <OpenSheet sheet={sheet} listsIn={listsIn} />;
 }
 

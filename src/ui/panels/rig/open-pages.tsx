@@ -8,6 +8,7 @@ import { Workspace } from '../../workspace/workspace.tsx';
 import { ListsInPage } from '../lists-in/lists-in-page.tsx';
 import { Notice } from '../notice.tsx';
 import { SheetsOutPage } from '../sheets-out/sheets-out-page.tsx';
+import { SupplyPage } from '../supply/supply-page.tsx';
 import { UniversesPage } from '../universes/universes-page.tsx';
 import { type RigPage, rigAddress } from './rig-address.ts';
 import { RigGate } from './rig-gate.tsx';
@@ -48,6 +49,8 @@ function Chosen({ rig, page }: { readonly rig: RigSummary; readonly page: RigPag
       return <ListsInPage rig={rig} />;
     case 'sheets-out':
       return <SheetsOutPage rig={rig} />;
+    case 'supply':
+      return <SupplyPage rig={rig} />;
     default:
       return unreachable(page);
   }
