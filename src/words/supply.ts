@@ -3,6 +3,7 @@ import type { CircuitLoad } from '#engine/supply/circuit-loads.ts';
 import { exceeds, type VenueRules } from '#engine/supply/load-rules.ts';
 import type { PositionLoad } from '#engine/supply/position-loads.ts';
 import type { SupplyLoad } from '#engine/supply/supply-loads.ts';
+import { speaksOf } from '#engine/supply/units-load.ts';
 import { ampsText, kilogramsText, percentText, voltAmpsText, voltsText, wattsText } from './amounts.ts';
 import { CARD_CHOICE_WORDS } from './cards.ts';
 import { ruleText } from './loads.ts';
@@ -124,8 +125,9 @@ export function barText(
 export const usableText = (usable: number, rules: VenueRules): string =>
   `${ampsText(usable)} for hours: ${ruleText(rules)}`;
 
-/** What is not known of a circuit, one sentence each. */
-export function circuitRemarks({ unknown, factorless, limits }: CircuitLoad): readonly string[] {
+/** What is not known of a circuit, and what manuals say of its breaker, one sentence each. */
+export function circuitRemarks(load: CircuitLoad): readonly string[] {
+  const { unknown, factorless } = load;
   return [
     ...(unknown.length === 0
       ? []
@@ -133,11 +135,18 @@ export function circuitRemarks({ unknown, factorless, limits }: CircuitLoad): re
     ...(factorless.length === 0
       ? []
       : [`${counted(factorless.length, 'unit')} without a power factor, reckoned with 1: they may draw more.`]),
-    ...limits.map(
+    ...breakerRemarks(load),
+  ];
+}
+
+function breakerRemarks({ limits, card, volts }: CircuitLoad): readonly string[] {
+  const circuit = { breaker: card?.breaker ?? '', rating: card?.rating ?? null, volts };
+  return limits
+    .filter((limit) => speaksOf(limit, circuit) !== 'another')
+    .map(
       ({ type, units, breaker, most }) =>
         `${type}, ${units.length} here: on ${breaker.trim() === '' ? 'one breaker' : breaker} at most ${most}, says its manual.`,
-    ),
-  ];
+    );
 }
 
 /** `460 W · 484 VA at 230 V`. */
@@ -162,7 +171,7 @@ export function balanceSentences({ moves, after, bound, fewest, unknown }: Balan
   const least =
     peak <= bound * 1.0005
       ? 'No way of laying them has a smaller largest line.'
-      : `Proven is that the largest line cannot come below ${ampsText(bound)}; this is ${percentText(peak / bound - 1)} above.`;
+      : `Proven is that the largest line cannot come below ${ampsText(bound)}; this is ${ampsText(peak - bound)} above.`;
   const few =
     moves.length <= fewest
       ? 'Fewer circuits would not do.'

@@ -98,7 +98,14 @@ const randomPhysical = (rng: Rng): Physical => ({
   powerFactor: rng.pick([null, 0.6, 1]),
   voltage: rng.pick([null, { low: 100, high: 240 }, { low: 230, high: 230 }]),
   weight: rng.pick([null, 4.1, 31]),
-  perBreaker: rng.pick([[], [{ breaker: '', most: '1' }], [{ breaker: 'BREAKER', most: '2 at 230 V' }]]),
+  perBreaker: rng.pick([
+    [],
+    [{ breaker: '', most: '1' }],
+    [
+      { breaker: 'BREAKER', most: '2 at 230 V' },
+      { breaker: '16 A', most: '1' },
+    ],
+  ]),
 });
 
 /** What the library of the types of `randomRig` may have as its newest. */

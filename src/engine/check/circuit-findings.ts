@@ -6,7 +6,7 @@ import type { Circuit, Plant } from '../model/plant.ts';
 import type { PlantTrouble } from '../model/plant-trouble.ts';
 import { calledBy, seatOf, supplyOf, voltsOf } from '../supply/circuit-feed.ts';
 import { exceeds, rulesOf, usableAmps } from '../supply/load-rules.ts';
-import { allowedOn, firstName, type UnitsLoad, unitsLoad } from '../supply/units-load.ts';
+import { allowedBy, firstName, speaksOf, type UnitsLoad, unitsLoad } from '../supply/units-load.ts';
 import type { Group, GroupRule } from './grouped-checker.ts';
 import { makeFinding } from './make-finding.ts';
 
@@ -47,7 +47,7 @@ function findingsOf(card: Circuit, { units, plant }: Group): readonly Finding[] 
   if (load.unknown.length > 0) troubles.push([{ rule: 'circuit-power-unknown', circuit }, load.unknown]);
   for (const trouble of ofRating(card, load, plant)) troubles.push([trouble, loaded]);
   for (const trouble of ofSupply(card, plant)) troubles.push([trouble, loaded]);
-  return [...troubles.map(([trouble, fixtures]) => found(trouble, fixtures)), ...crowded(card, load)];
+  return [...troubles.map(([trouble, fixtures]) => found(trouble, fixtures)), ...crowded(card, volts, load)];
 }
 
 /** [SP1] [SP2] */
@@ -74,11 +74,13 @@ function ofSupply(card: Circuit, plant: Plant): readonly PlantTrouble[] {
 }
 
 /** [SP10] */
-function crowded({ key, name, breaker }: Circuit, { limits }: UnitsLoad): readonly Finding[] {
+function crowded(card: Circuit, volts: number, { limits }: UnitsLoad): readonly Finding[] {
+  const { key, name, breaker, rating } = card;
   const circuit = calledBy(key, name);
   return limits.flatMap((limit) => {
-    const most = allowedOn(breaker, limit);
+    const most = allowedBy(limit);
     if (most === null || limit.units.length <= most) return [];
+    if (speaksOf(limit, { breaker, rating, volts }) !== 'this') return [];
     const said = limit.breaker.trim() === '' ? breaker : limit.breaker;
     const units = limit.units.length;
     return [found({ rule: 'circuit-crowded', circuit, type: limit.type, units, breaker: said, most }, limit.units)];

@@ -14,6 +14,8 @@ const TYPES: Readonly<Record<string, Partial<Physical> | null>> = {
   Par: { power: 1000, powerFactor: 1, weight: 4 },
   Lamp: { power: 230, powerFactor: 1, voltage: { low: 220, high: 240 } },
   Panel: { power: 75, powerFactor: 1, perBreaker: [{ breaker: 'B16', most: '3 at 230 V' }] },
+  Strip: { power: 75, powerFactor: 1, perBreaker: [{ breaker: '16 A, 230 V', most: '3 units' }] },
+  Curve: { power: 75, powerFactor: 1, perBreaker: [{ breaker: '16 A, 230 V, type C', most: '4 units' }] },
   Ghost: null,
 };
 
@@ -87,6 +89,15 @@ describe('findings of circuits', () => {
       'caution circuit-crowded: Circuit “C1” has 4 of “Panel”; on B16 its manual allows 3: 1, 2, 3 and 4',
     ]);
     expect(crowd('C16')).toEqual([]);
+    expect(crowd('B10')).toEqual([]);
+    // Nobody said which curve it has.
+    expect(crowd('')).toEqual([]);
+    const rated = (rating: number, volts: number) =>
+      found('C1 Strip x4', setCard('setup', SETUP_KEY, { volts }), circuit('C1', { rating })).length;
+    // `16 A, 230 V` is of 16 A at 240 V as well, and neither of 20 A nor of 120 V.
+    expect(found('C1 Curve x5', VOLTS, circuit('C1', { breaker: 'C16' })).length).toBe(1);
+    expect(found('C1 Curve x5', VOLTS, circuit('C1', { breaker: 'B16' }))).toEqual([]);
+    expect([rated(16, 230), rated(16, 240), rated(20, 230), rated(16, 120)]).toEqual([1, 1, 0, 0]);
     expect(found('C1 Panel x3', VOLTS, circuit('C1', { breaker: 'B16' }))).toEqual([]);
   });
 

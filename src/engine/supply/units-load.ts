@@ -78,17 +78,46 @@ function limitsOf(units: readonly ModedUnit[]): readonly BreakerLimit[] {
 export const firstName = (names: readonly string[]): string =>
   names.map((name) => name.trim()).reduce((a, b) => (compareNatural(b, a) < 0 ? b : a), names[0]?.trim() ?? '');
 
-/**
- * How many units the manual allows on a breaker; null where it speaks of another breaker, or where its words are no number. Breakers
- * are told by what is written on them: `B16`, `c 20 A`. [SU10]
- */
-export function allowedOn(breaker: string, limit: Pick<BreakerLimit, 'breaker' | 'most'>): number | null {
-  if (limit.breaker.trim() !== '' && breakerKey(limit.breaker) !== breakerKey(breaker)) return null;
-  const [, most] = /^\s*(\d{1,4})(?!\d|[.,]\d)/.exec(limit.most) ?? [];
-  return most === undefined ? null : Number(most);
+/** The breaker of a circuit, and what it is at. */
+export interface BreakerOf {
+  /** What is written on it: `C16`. */
+  readonly breaker: string;
+  readonly rating: number | null;
+  readonly volts: number;
 }
 
-const breakerKey = (text: string) =>
-  foldName(text)
-    .replace(/[\s-]+/g, '')
-    .replace(/(\d)a$/, '$1');
+/** Whether a manual's words are of the breaker of a circuit, or of another; unclear where too little is said of either. [SU10] */
+export function speaksOf(limit: Pick<BreakerLimit, 'breaker'>, circuit: BreakerOf): 'this' | 'another' | 'unclear' {
+  const said = limit.breaker.trim();
+  if (said === '') return 'this';
+  const wanted = readBreaker(said);
+  const has = readBreaker(circuit.breaker);
+  const amps = has.amps ?? circuit.rating;
+  if (wanted.volts !== null && Math.abs(wanted.volts / circuit.volts - 1) > NEAR) return 'another';
+  if (wanted.amps !== null && amps !== null && wanted.amps !== amps) return 'another';
+  if (wanted.curve !== '' && has.curve !== '' && wanted.curve !== has.curve) return 'another';
+  const isKnown = wanted.amps !== null && amps !== null && (wanted.curve === '' || has.curve !== '');
+  return isKnown || foldName(said) === foldName(circuit.breaker) ? 'this' : 'unclear';
+}
+
+/** How many units a manual allows, where its words begin with a number: `3`, `8 units`; null else. [SU10] */
+export function allowedBy({ most }: Pick<BreakerLimit, 'most'>): number | null {
+  const [, number] = /^\s*(\d{1,4})(?!\d|[.,]\d)/.exec(most) ?? [];
+  return number === undefined ? null : Number(number);
+}
+
+/** Nominal voltages that are called the same: 220, 230 and 240 V. */
+const NEAR = 0.1;
+
+/** `C16`, `16 A, 230 V, type C`, `b 20 A`: the letter of its curve (IEC 60898-1, from memory), amps and volts, so far as they are said. */
+function readBreaker(text: string) {
+  const [, curve = '', rated] =
+    /(?:^|[^a-z])([bcdkz])?[\s-]*(\d{1,3})\s*(?:a(?:mps?)?)?(?![\d.,]*\s*v)(?![a-z\d])/i.exec(text) ?? [];
+  const [, type = ''] = /\btype\s*([bcdkz])\b/i.exec(text) ?? [];
+  const [, volts] = /(\d{2,3})\s*v(?![a-z])/i.exec(text) ?? [];
+  return {
+    curve: (type || curve).toLowerCase(),
+    amps: rated === undefined ? null : Number(rated),
+    volts: volts === undefined ? null : Number(volts),
+  };
+}

@@ -44,11 +44,7 @@ export function CircuitRow({ scene, load, scale }: CircuitRowProps) {
         {card === undefined ? null : <Cells scene={scene} of={key} name={name} />}
         <UnitChips scene={scene} units={units} none={words.noUnits} />
         <Said scene={scene} of={(finding) => 'circuit' in finding && nameKey(finding.circuit) === key} />
-        {circuitRemarks(load).map((remark) => (
-          <p key={remark} className="text-small text-soft">
-            {remark}
-          </p>
-        ))}
+        <p className="text-small text-soft empty:hidden">{circuitRemarks(load).join(' ')}</p>
       </div>
     </section>
   );

@@ -92,7 +92,12 @@ function PositionRow({ scene, load, scale }: PositionRowProps) {
             ))}
           </div>
         )}
-        <UnitChips scene={scene} units={units.map(({ fixture }) => fixture)} none={words.nothingHangs} />
+        <UnitChips
+          scene={scene}
+          units={units.map(({ fixture }) => fixture)}
+          called={key === '' ? 'name' : 'number'}
+          none={words.nothingHangs}
+        />
         <Said scene={scene} of={(finding) => isOfLimit(finding, key)} />
         {remark === undefined ? null : <p className="text-small text-soft">{remark}</p>}
       </div>

@@ -58,7 +58,7 @@ export function Supply({ store, rigId }: SupplyProps) {
         {canEdit ? null : <p className="text-soft">{SHEET_WORDS.readOnly}</p>}
         <div className="flex flex-col gap-1">
           <Cautions texts={CIRCUIT_CAUTIONS} />
-          <p className="max-w-prose text-soft">{reckonedText(scene.rules)}</p>
+          <p className="max-w-5xl text-soft">{reckonedText(scene.rules)}</p>
         </div>
         <SetupPart scene={scene} />
         <Part title={words.supplies} actions={<AddNamed scene={scene} kind="supply" />}>

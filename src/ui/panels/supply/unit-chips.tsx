@@ -8,6 +8,8 @@ import type { Scene } from './scene.ts';
 export interface UnitChipsProps {
   readonly scene: Scene;
   readonly units: readonly Fixture[];
+  /** `number`: they hang together, so that their numbers will do. */
+  readonly called?: 'name' | 'number';
   /** Said when there is none. */
   readonly none: string;
 }
@@ -16,7 +18,7 @@ export interface UnitChipsProps {
 const FIRST = 16;
 
 /** Units, each to be chosen: the choice is that of the sheet. */
-export function UnitChips({ scene, units, none }: UnitChipsProps) {
+export function UnitChips({ scene, units, called = 'name', none }: UnitChipsProps) {
   const [all, setAll] = useState(false);
   if (units.length === 0) return <p className="text-soft">{none}</p>;
   const shown = all ? units : units.slice(0, FIRST);
@@ -26,11 +28,12 @@ export function UnitChips({ scene, units, none }: UnitChipsProps) {
         <li key={unit.id}>
           <button
             type="button"
+            aria-label={unitName(unit)}
             aria-pressed={scene.chosen.has(unit.id)}
             className="inline-flex min-h-control items-center rounded-control border border-rule-strong bg-sheet px-2 text-small hover:bg-hover aria-pressed:border-ink aria-pressed:bg-selected aria-pressed:font-semibold"
             onClick={() => scene.onChoose(unit.id)}
           >
-            {unitName(unit)}
+            {called === 'number' && unit.unit.trim() !== '' ? unit.unit.trim() : unitName(unit)}
           </button>
         </li>
       ))}
