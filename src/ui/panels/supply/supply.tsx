@@ -20,6 +20,7 @@ import { PositionsPart } from './positions-part.tsx';
 import type { Question, Scene } from './scene.ts';
 import { SetupPart } from './setup-part.tsx';
 import { SupplyPart } from './supply-part.tsx';
+import { UndoLine } from './undo-line.tsx';
 
 export interface SupplyProps {
   readonly store: RigStore;
@@ -59,6 +60,7 @@ export function Supply({ store, rigId }: SupplyProps) {
         <div className="flex flex-col gap-1">
           <Cautions texts={CIRCUIT_CAUTIONS} />
           <p className="max-w-5xl text-soft">{reckonedText(scene.rules)}</p>
+          <UndoLine scene={scene} />
         </div>
         <SetupPart scene={scene} />
         <Part title={words.supplies} actions={<AddNamed scene={scene} kind="supply" />}>
