@@ -29,11 +29,13 @@ describe('the demo rig', () => {
       unpatched: 1,
       'channel-on-unlike': 1,
       'same-place': 1,
+      'circuit-crowded': 1,
       'firmware-mode': 1,
       'hazard-unsigned': 1,
       'acting-as-one': 1,
       'channel-shared': 1,
       'firmware-wanted': 1,
+      'lines-unbalanced': 1,
       'library-differs': 1,
       'run-end-unsaid': 1,
     });

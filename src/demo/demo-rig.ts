@@ -5,6 +5,7 @@ import type { Cells } from '#engine/model/fixture.ts';
 import { fixtureId, noteId } from '#engine/model/ids.ts';
 import { type LibraryRevision, pinMode } from '#engine/type/pin.ts';
 import { footprintsOfMode } from '#engine/type/slots-of.ts';
+import { FEEDS, PER_CIRCUIT } from './demo-feeds.ts';
 import { BREAKWATER, CORRECTIONS, GROUPS, type Group, HALYARD, PILOT, TIDELINE } from './demo-groups.ts';
 import { DEMO_NETWORK } from './demo-network.ts';
 import { RUN_EDITS, runCells } from './demo-runs.ts';
@@ -74,7 +75,17 @@ export function demoPlan(library: readonly LibraryRevision[]): Plan {
   ];
   return {
     name: 'import',
-    edits: [...positions, ...universes, ...modes, ...fixtures, ...AGREED, ...rest, ...DEMO_NETWORK, ...RUN_EDITS],
+    edits: [
+      ...positions,
+      ...universes,
+      ...modes,
+      ...fixtures,
+      ...AGREED,
+      ...rest,
+      ...DEMO_NETWORK,
+      ...RUN_EDITS,
+      ...FEEDS,
+    ],
   };
 }
 
@@ -101,7 +112,7 @@ function unitsOf(group: Group, order: number): Edit[] {
       address2: second ?? null,
       purpose: group.purpose,
       colour: group.colour ?? null,
-      circuit: `${group.circuit}-${Math.ceil(unit / 4)}`,
+      circuit: `${group.circuit}-${Math.ceil(unit / PER_CIRCUIT)}`,
       firmware: group.firmware ?? null,
       order: order + unit,
       ...runCells(group.position, unit),

@@ -39,6 +39,8 @@ const REFUSALS: { readonly [Code in PlanRefusal['code']]: Extract<PlanRefusal, {
   'no-name': { code: 'no-name' },
   'name-taken': { code: 'name-taken', name: 'A' },
   'not-on-run': { code: 'not-on-run' },
+  'no-such-supply': { code: 'no-such-supply' },
+  'one-phase': { code: 'one-phase', supply: 'House' },
 };
 
 describe('plans in words', () => {

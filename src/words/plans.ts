@@ -100,6 +100,10 @@ export function planRefusalSentence(refusal: PlanRefusal, rig: Rig): string {
       return `“${refusal.name}” is there already. Give it another name.`;
     case 'not-on-run':
       return 'It is not on this run any more: someone changed it. Choose again.';
+    case 'no-such-supply':
+      return 'The supply is gone: someone took it away.';
+    case 'one-phase':
+      return `“${refusal.supply}” has one phase, so that there is nothing to balance.`;
     default:
       return unreachable(refusal);
   }

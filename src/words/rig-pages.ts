@@ -7,6 +7,7 @@ export const RIG_MENU_WORDS = {
     universes: 'Universes',
     network: 'Network',
     runs: 'Runs',
+    supply: 'Supply',
     'lists-in': 'Lists in',
     'sheets-out': 'Sheets out',
   },

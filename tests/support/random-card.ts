@@ -23,10 +23,17 @@ const KEYS = [
   'floor',
 ];
 
+/** Of some kinds fewer, so that what names them finds them. */
+const KEYS_OF: Partial<Readonly<Record<CardKind, readonly string[]>>> = {
+  supply: ['main', 'floor'],
+  circuit: ['front', 'back', 'main'],
+  limit: ['lx 1', 'floor'],
+};
+
 const VALUES: Partial<Readonly<Record<CardField, readonly CellValue[]>>> = {
   convention: ['same-number', 'plus-one'],
   volts: [230, 120],
-  share: [0.8],
+  share: [0.8, 0.1, 0.01],
   reach: [5, 300],
   role: ['node', 'source'],
   address: ['2.0.0.1', '10.0.0.1'],
@@ -56,9 +63,11 @@ const VALUES: Partial<Readonly<Record<CardField, readonly CellValue[]>>> = {
   along: [0, 1, 2],
   cable: [1, 100],
   outputs: [1, 4],
-  rating: [1, 10, 16],
-  supply: ['main'],
+  rating: [1, 10, 16, 40, 400],
+  supply: ['main', 'gone'],
   phase: ['1', '2', '3', '1-2'],
+  breaker: ['B16', 'breaker'],
+  person: ['Ona Reeve'],
   phases: [1, 3],
   third: [0.3],
   kilograms: [10, 500],
@@ -78,7 +87,7 @@ const suits = (card: CardKind, key: string) => (card !== 'node' && card !== 'spl
 /** An edit of one of few cards: mostly what its cell means, now and then what it cannot. */
 export function randomCardEdit(rng: Rng, kinds: readonly CardKind[] = CARD_KINDS): CardEdit {
   const card = rng.pick(kinds);
-  const some = KEYS.filter((each) => isCardKey(card, each) && suits(card, each));
+  const some = KEYS_OF[card] ?? KEYS.filter((each) => isCardKey(card, each) && suits(card, each));
   const key = rng.pick((rng.int(2) === 0 && FAVOURED[card]) || some);
   const fields = Object.keys(CARD_CELLS[card]) as CardField[];
   // Most cards are nothing without their name, so that it comes more often than the rest.

@@ -92,6 +92,23 @@ function detailsOf(trouble: Trouble): string {
       return JSON.stringify([trouble.lines, spellNamed(trouble.from)]);
     case 'splitter-loose':
       return JSON.stringify([trouble.splitter, trouble.line]);
+    case 'circuit-over-rating':
+    case 'line-over-rating':
+    case 'neutral-over-rating':
+    case 'position-over-limit':
+    case 'circuit-over-share':
+    case 'line-over-share':
+    case 'circuit-supply-gone':
+    case 'circuit-phase':
+    case 'circuit-crowded':
+    case 'unit-voltage':
+    case 'circuit-power-unknown':
+    case 'volts-unsaid':
+    case 'position-weight-unknown':
+    case 'limit-unsigned':
+    case 'circuit-undescribed':
+    case 'lines-unbalanced':
+      return JSON.stringify(Object.values(trouble));
     default:
       return unreachable(trouble);
   }

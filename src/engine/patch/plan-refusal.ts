@@ -55,4 +55,8 @@ export type PlanRefusal =
   /** Another one is called so already. */
   | { readonly code: 'name-taken'; readonly name: string }
   /** The run, splitter or unit is not where the request has it. */
-  | { readonly code: 'not-on-run' };
+  | { readonly code: 'not-on-run' }
+  /** The supply is not there any more. */
+  | { readonly code: 'no-such-supply' }
+  /** A supply of one phase has nothing to balance. */
+  | { readonly code: 'one-phase'; readonly supply: string };

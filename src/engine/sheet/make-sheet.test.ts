@@ -5,13 +5,11 @@ import type { Edit } from '../model/edit.ts';
 import type { Cells, Fixture } from '../model/fixture.ts';
 import { fixtureId } from '../model/ids.ts';
 import { EMPTY_RIG, type Rig } from '../model/rig.ts';
-import { FIRST_RULES } from '../supply/load-rules.ts';
 import { makeSheet } from './make-sheet.ts';
 import { SHEET_KINDS, type SheetKind } from './sheet.ts';
 
 const SLOTS = { state: () => '', does: () => '', byte: () => '', values: () => '' };
 const LOADS = {
-  rules: FIRST_RULES,
   rule: '',
   units: unitsOf,
   circuitCautions: ['draws'],

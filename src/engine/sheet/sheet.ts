@@ -7,7 +7,6 @@ import { foldName } from '../model/ids.ts';
 import type { NamedSource } from '../model/named-source.ts';
 import type { Delivery } from '../model/plant.ts';
 import type { Mode, Rig } from '../model/rig.ts';
-import type { LoadRules } from '../supply/load-rules.ts';
 import { hasCopies } from '../type/copied-types.ts';
 import type { PinnedUse } from '../type/pin-slots.ts';
 import type { PatchColumn } from './patch-format.ts';
@@ -33,7 +32,8 @@ export type SheetCell = string | number | null;
 
 /**
  * `first` and `last` are the ends of a slot run, `break` which of a fixture's breaks it is and `ownSlot` which slot of that
- * break, `units` and `channels` name several. `cell` to `values` are what a slot does, `count` to `sum` what units draw and weigh.
+ * break, `units` and `channels` name several. `cell` to `values` are what a slot does, `count` to `sum` what units draw and weigh,
+ * `supply` to `used` what feeds them, `extra` to `remaining` what may hang there, `standing` the findings of that row.
  */
 export type SheetColumn =
   | PatchColumn
@@ -74,14 +74,25 @@ export type SheetColumn =
   | 'nodeAddress'
   | 'port'
   | 'slotsUsed'
-  | 'standing'
   | 'runFrom'
   | 'runPlace'
   | 'runLink'
   | 'runMetres'
   | 'runUnknown'
   | 'runLoads'
-  | 'runFindings';
+  | 'runFindings'
+  | 'supply'
+  | 'phase'
+  | 'breaker'
+  | 'breakerAmps'
+  | 'voltAmps'
+  | 'used'
+  | 'extra'
+  | 'limit'
+  | 'person'
+  | 'on'
+  | 'remaining'
+  | 'standing';
 
 /** A line under the table: a part of the rig that is no fixture, so that the sheet is the whole rig, or a finding. */
 export type FootLine =
@@ -131,10 +142,9 @@ export interface SlotWords {
   readonly values: (use: PinnedUse) => string;
 }
 
-/** By which rules loads are reckoned, how those and units are said, and what to mind with loads and weights. */
+/** How the rules that loads are reckoned by and units are said, and what to mind with loads and weights. */
 export interface LoadStanding {
-  readonly rules: LoadRules;
-  /** How much of a breaker's rating they let a load take. */
+  /** How much of a breaker's rating the rules let a load take, and what they are called. */
   readonly rule: string;
   /** Names units in one cell. */
   readonly units: (fixtures: readonly Fixture[]) => string;

@@ -9,7 +9,6 @@ import type { Edit } from '../model/edit.ts';
 import { modeOf } from '../model/find-mode.ts';
 import { fixtureId } from '../model/ids.ts';
 import { EMPTY_RIG, type Rig } from '../model/rig.ts';
-import { FIRST_RULES } from '../supply/load-rules.ts';
 import { GENERIC_TYPES } from '../type/generic-types.ts';
 import { makeSheet } from './make-sheet.ts';
 import { SHEET_KINDS, type SheetKind, type Standing } from './sheet.ts';
@@ -24,7 +23,7 @@ const STANDING: Standing = {
     byte: ({ byte, of }) => (of === 1 ? '' : String(byte)),
     values: ({ ranges }) => ranges.map(({ from, name }) => `${from} ${name}`).join(';'),
   },
-  loads: { rules: FIRST_RULES, rule: '', units: () => '', circuitCautions: [], positionCautions: [] },
+  loads: { rule: '', units: () => '', circuitCautions: [], positionCautions: [] },
   runs: { source: () => '', unit: '', splitter: () => '' },
   cautions: ({ strobe, movingParts }) => [...(strobe ? ['flashes'] : []), ...(movingParts ? ['moves'] : [])],
   cautionFoot: 'last word',

@@ -55,6 +55,18 @@ function fieldsOf(row: Pick<RowView, 'fixture' | 'mode'>, finding: Finding): rea
     case 'hazard-unsigned':
     case 'library-differs':
       return ['type'];
+    case 'circuit-over-rating':
+    case 'circuit-over-share':
+    case 'circuit-supply-gone':
+    case 'circuit-phase':
+    case 'circuit-crowded':
+    case 'unit-voltage':
+    case 'circuit-power-unknown':
+    case 'circuit-undescribed':
+      return ['circuit'];
+    case 'position-over-limit':
+    case 'position-weight-unknown':
+      return ['position'];
     case 'card-unreadable':
     case 'port-fed-twice':
     case 'number-reserved':
@@ -75,6 +87,12 @@ function fieldsOf(row: Pick<RowView, 'fixture' | 'mode'>, finding: Finding): rea
     case 'run-ring':
     case 'run-source-shared':
     case 'splitter-loose':
+    case 'line-over-rating':
+    case 'line-over-share':
+    case 'neutral-over-rating':
+    case 'lines-unbalanced':
+    case 'volts-unsaid':
+    case 'limit-unsigned':
       return [];
     case 'run-overloaded':
     case 'run-open':

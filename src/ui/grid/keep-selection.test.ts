@@ -4,7 +4,7 @@ import { applyPlan } from '#document/edit/apply-plan.ts';
 import { createRigDoc } from '#document/schema/rig-doc.ts';
 import type { Edit } from '#engine/model/edit.ts';
 import { fixtureId } from '#engine/model/ids.ts';
-import { chosenUnits, keepChosen } from '../live/chosen-units.ts';
+import { chosenUnits } from '../live/chosen-units.ts';
 import { linkAlone } from '../live/link-alone.ts';
 import { openRigStore } from '../live/rig-store.ts';
 import { keepSelection } from './keep-selection.ts';
@@ -39,7 +39,7 @@ describe('what is selected in the sheet', () => {
     const [first, last] = [fixtureId('f1'), fixtureId('f3')];
     sheet.select(stretchTo(selectCell({ row: first, column: 'unit' }), { row: last, column: 'unit' }));
     leave();
-    expect(chosenUnits(store)).toEqual(ids('f1 f2 f3'));
+    expect(chosenUnits(store).ids()).toEqual(ids('f1 f2 f3'));
     const again = open();
     keepSelection(again);
     expect(selected(again)).toEqual(ids('f1 f2 f3'));
@@ -48,7 +48,7 @@ describe('what is selected in the sheet', () => {
   it('is what was chosen elsewhere: all of it where it stands together, else its first, without what is gone', () => {
     const { store, open } = fiveUnits();
     const withChosen = (text: string) => {
-      keepChosen(store, ids(text));
+      chosenUnits(store).choose(ids(text));
       const sheet = open();
       keepSelection(sheet);
       return selected(sheet);

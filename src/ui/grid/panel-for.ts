@@ -11,6 +11,22 @@ const PANELS: Partial<Readonly<Record<Rule, PanelName>>> = {
   'firmware-mode': 'firmware',
   'firmware-wanted': 'firmware',
   'hazard-unsigned': 'hazards',
+  'circuit-over-rating': 'loads',
+  'circuit-over-share': 'loads',
+  'circuit-supply-gone': 'loads',
+  'circuit-phase': 'loads',
+  'circuit-crowded': 'loads',
+  'unit-voltage': 'loads',
+  'circuit-power-unknown': 'loads',
+  'circuit-undescribed': 'loads',
+  'position-over-limit': 'loads',
+  'position-weight-unknown': 'loads',
+  'line-over-rating': 'loads',
+  'line-over-share': 'loads',
+  'neutral-over-rating': 'loads',
+  'lines-unbalanced': 'loads',
+  'volts-unsaid': 'loads',
+  'limit-unsigned': 'loads',
 };
 
 /** The panel in which a finding is dealt with; undefined when a plan, or a look at the row, does. */

@@ -12,7 +12,7 @@ import { type Layout, type RowOrder, rowOrder } from '../live/rows/row-order.ts'
 import { EVERYTHING, type View } from '../live/rows/view.ts';
 import { type ColumnSettings, mostBreaks, readColumnSettings, visibleColumns } from './column-settings.ts';
 import type { PasteRefusal } from './plans/paste-cells.ts';
-import { type CellRef, type Ground, mendSelection, type Selection, selectCell } from './selection.ts';
+import { type CellRef, type Ground, mendSelection, type Selection } from './selection.ts';
 
 /** A cell that is open for typing. */
 export interface Editing {
@@ -135,7 +135,6 @@ export function createSheet(store: RigStore, makeId: MakeId, keeper: ViewKeeper)
   const keepCursor = () => place(mendSelection(ground(), state.selection, line));
   const select = (selection: Selection | undefined) => {
     seen = true;
-    if (selection !== undefined) store.setUnit(selection.cursor.row);
     place(selection);
   };
   const setOrder = (next: RowOrder, part: Partial<SheetState>) => {
@@ -157,12 +156,6 @@ export function createSheet(store: RigStore, makeId: MakeId, keeper: ViewKeeper)
     const columns = visibleColumns(state.settings, mostBreaks(store.rig()));
     setOrder(rowOrder(store.rig(), state.view, isFlagged), { columns });
   };
-  const goToUnit = () => {
-    const row = store.unit();
-    const [column] = state.columns;
-    if (row === undefined || column === undefined || lineOf(order, row) < 0) return;
-    place(selectCell({ row, column: state.selection?.cursor.column ?? column }));
-  };
   keepCursor();
 
   return {
@@ -181,7 +174,6 @@ export function createSheet(store: RigStore, makeId: MakeId, keeper: ViewKeeper)
     set: put,
     open() {
       catchUp();
-      goToUnit();
       const stop = store.onStep(follow);
       return () => {
         stop();

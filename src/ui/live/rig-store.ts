@@ -53,9 +53,6 @@ export interface RigStore {
   status(): SaveStatus;
   people(): readonly PersonHere[];
   setWhere(where: Where | null): void;
-  /** The unit I was at last, on whatever page of the rig: the next page begins there. */
-  unit(): FixtureId | undefined;
-  setUnit(id: FixtureId): void;
   canEdit(): boolean;
   /** False until there is a rig to show: a copy of this device, or what the server has. */
   hasArrived(): boolean;
@@ -96,7 +93,6 @@ export function openRigStore({ doc, link, origin, isMine, clock }: RigStoreParts
   const rowsChanged = createKeyedListeners<FixtureId>();
   const linkChanged = createListeners();
   let inRows = peopleByRow(link.people(), new Map());
-  let unit: FixtureId | undefined;
   const views = createRowViews({
     rig: watch.rig,
     findingsOf: (id) => watch.checker.findingsOf(id),
@@ -155,10 +151,6 @@ export function openRigStore({ doc, link, origin, isMine, clock }: RigStoreParts
     status: link.status,
     people: link.people,
     setWhere: link.setWhere,
-    unit: () => unit,
-    setUnit(id) {
-      unit = id;
-    },
     canEdit: link.canEdit,
     hasArrived: link.hasArrived,
     subscribeLink: linkChanged.add,

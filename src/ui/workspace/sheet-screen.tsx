@@ -33,14 +33,8 @@ export interface SheetScreenProps {
 /** The sheet of an open rig with everything around it, below the banner. */
 export function SheetScreen({ store, keeper, listsIn }: SheetScreenProps) {
   const [sheet] = useState(() => createSheet(store, randomId, keeper));
-  useEffect(() => {
-    const leave = sheet.open();
-    const keep = keepSelection(sheet);
-    return () => {
-      keep();
-      leave();
-    };
-  }, [sheet]);
+  useEffect(() => sheet.open(), [sheet]);
+  useEffect(() => keepSelection(sheet), [sheet]);
   return <OpenSheet sheet={sheet} listsIn={listsIn} />;
 }
 

@@ -50,6 +50,7 @@ function runLine(rig: Rig, plant: Plant, key: string): RunLine {
 
 /** The names of the runs that a finding speaks of. */
 export function runsOfFinding(finding: Finding): readonly string[] {
-  if ('lines' in finding) return finding.lines;
-  return 'line' in finding && finding.rule !== 'splitter-loose' ? [finding.line] : [];
+  if (finding.rule === 'run-ring' || finding.rule === 'run-source-shared') return finding.lines;
+  if (finding.rule === 'splitter-loose' || !('line' in finding) || typeof finding.line === 'number') return [];
+  return [finding.line];
 }

@@ -10,6 +10,7 @@ import { NetworkPage } from '../network/network-page.tsx';
 import { Notice } from '../notice.tsx';
 import { RunsPage } from '../runs/runs-page.tsx';
 import { SheetsOutPage } from '../sheets-out/sheets-out-page.tsx';
+import { SupplyPage } from '../supply/supply-page.tsx';
 import { UniversesPage } from '../universes/universes-page.tsx';
 import { type RigPage, rigAddress } from './rig-address.ts';
 import { RigGate } from './rig-gate.tsx';
@@ -55,6 +56,8 @@ function Chosen({ rig, page }: { readonly rig: RigSummary; readonly page: RigPag
       return <SheetsOutPage rig={rig} />;
     case 'network':
       return <NetworkPage rig={rig} />;
+    case 'supply':
+      return <SupplyPage rig={rig} />;
     default:
       return unreachable(page);
   }

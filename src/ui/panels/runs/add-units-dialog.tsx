@@ -28,7 +28,7 @@ export interface AddUnitsDialogProps {
 
 /** Asks which units go on a run, in which order and where: those chosen in the sheet, or some that are on no run. */
 export function AddUnitsDialog({ store, rig, chosen, here, onSaid, onClose }: AddUnitsDialogProps) {
-  const inSheet = useMemo(() => arrivals(rig, chosenUnits(store), chosen.key), [rig, store, chosen.key]);
+  const inSheet = useMemo(() => arrivals(rig, chosenUnits(store).ids(), chosen.key), [rig, store, chosen.key]);
   const [which, setWhich] = useState<'chosen' | 'free'>(inSheet.length > 1 ? 'chosen' : 'free');
   const [picked, setPicked] = useState<readonly FixtureId[]>([]);
   const [order, setOrder] = useState<'given' | 'place'>('place');

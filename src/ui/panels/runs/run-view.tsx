@@ -11,7 +11,7 @@ import { unitName } from '#words/findings.ts';
 import { RUNS_WORDS as words } from '#words/runs.ts';
 import { SLOT_CARD_WORDS } from '#words/slots.ts';
 import { LINK_CLASSES } from '../../kit/text-link.tsx';
-import { keepChosen } from '../../live/chosen-units.ts';
+import { chosenUnits } from '../../live/chosen-units.ts';
 import type { RigStore } from '../../live/rig-store.ts';
 import { SlotCard } from '../../universes/slot-card.tsx';
 import { Panel } from '../../workspace/panel.tsx';
@@ -49,7 +49,7 @@ export function RunView({ store, rig, rigId, chosen, findings, writable, onRenam
     setWanted(station?.link.id);
     if (station?.link.kind !== 'unit') return;
     const { id } = station.link.fixture;
-    keepChosen(store, [id]);
+    chosenUnits(store).choose([id]);
     store.setWhere({ fixture: id, field: 'run' });
   };
   const move = (step: 1 | -1) => {

@@ -5,6 +5,7 @@ import type { FixtureId } from '#engine/model/ids.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { RIBBONS_WORDS as words } from '#words/ribbons.ts';
 import { useHeight } from '../../grid/use-height.ts';
+import { chosenUnits } from '../../live/chosen-units.ts';
 import type { RigStore } from '../../live/rig-store.ts';
 import { blockKey } from '../../universes/block-cursor.ts';
 import { useWidth } from '../../universes/use-width.ts';
@@ -37,7 +38,7 @@ export function RibbonList({ store, rigId, rig, choices, onSlots }: RibbonListPr
   const [open, setOpen] = useState<FixtureId>();
   const openUnit = useCallback(
     (id: FixtureId) => {
-      store.setUnit(id);
+      chosenUnits(store).choose([id]);
       setOpen(id);
     },
     [store],

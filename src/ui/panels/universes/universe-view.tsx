@@ -5,6 +5,7 @@ import type { Rig } from '#engine/model/rig.ts';
 import { universeSlots } from '#engine/sheet/universe-slots.ts';
 import { SLOT_CARD_WORDS } from '#words/slots.ts';
 import { LinkButton } from '../../kit/link-button.tsx';
+import { chosenUnits } from '../../live/chosen-units.ts';
 import type { RigStore } from '../../live/rig-store.ts';
 import { RibbonStrip } from '../../universes/ribbon-strip.tsx';
 import { SlotCard } from '../../universes/slot-card.tsx';
@@ -25,7 +26,7 @@ export interface UniverseViewProps {
 export function UniverseView({ store, rigId, rig, universe }: UniverseViewProps) {
   const occupancy = useOccupancy(store, universe);
   const lines = useMemo(() => slotLines(universeSlots(rig, occupancy)), [rig, occupancy]);
-  const [chosen, choose] = useState(() => Math.max(0, lineOfUnit(lines, store.unit())));
+  const [chosen, choose] = useState(() => Math.max(0, lineOfUnit(lines, chosenUnits(store).ids()[0])));
   const [open, setOpen] = useState(false);
   const frame = useRef<HTMLDivElement>(null);
   const at = Math.min(chosen, lines.length - 1);
@@ -34,7 +35,7 @@ export function UniverseView({ store, rigId, rig, universe }: UniverseViewProps)
   const setChosen = useCallback(
     (line: number) => {
       const unit = lines[line]?.user?.fixture.id;
-      if (unit !== undefined) store.setUnit(unit);
+      if (unit !== undefined) chosenUnits(store).choose([unit]);
       choose(line);
     },
     [lines, store],

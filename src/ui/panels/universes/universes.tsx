@@ -7,6 +7,7 @@ import { universeChoice, UNIVERSE_PAGE_WORDS as words } from '#words/slots.ts';
 import { BareSelect } from '../../kit/select.tsx';
 import { StayLink } from '../../kit/stay-link.tsx';
 import { LINK_CLASSES } from '../../kit/text-link.tsx';
+import { chosenUnits } from '../../live/chosen-units.ts';
 import type { RigStore } from '../../live/rig-store.ts';
 import { useCalmRig } from '../../live/use-calm-rig.ts';
 import { PHONE, useMedia } from '../../workspace/use-media.ts';
@@ -93,7 +94,7 @@ export function Universes({ store, rigId }: UniversesProps) {
 
 /** The universe of the unit one was at last, on this page or another. */
 function universeOfUnit(store: RigStore): Universe | undefined {
-  const id = store.unit();
+  const [id] = chosenUnits(store).ids();
   const start = id === undefined ? undefined : getRow(store.rig().fixtures, id)?.addresses.find((at) => at !== null);
   return start === undefined || start === null ? undefined : universeOf(start);
 }

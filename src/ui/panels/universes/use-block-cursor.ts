@@ -1,6 +1,7 @@
 import { type FocusEvent, type RefObject, useCallback, useEffect, useRef, useState } from 'react';
 import { getRow } from '#base/table.ts';
 import { type Universe, universeOf } from '#engine/model/address.ts';
+import { chosenUnits } from '../../live/chosen-units.ts';
 import type { RigStore } from '../../live/rig-store.ts';
 import { type BlockCursor, blockKey, cursorSeat, type Ribbons } from '../../universes/block-cursor.ts';
 
@@ -60,7 +61,7 @@ export function useBlockCursor(store: RigStore, ribbons: Ribbons, frame: RefObje
 
 /** The first block of the unit one was at last, on this page or another. */
 function blockOfUnit(store: RigStore): BlockCursor | undefined {
-  const id = store.unit();
+  const [id] = chosenUnits(store).ids();
   const addresses = (id && getRow(store.rig().fixtures, id)?.addresses) ?? [];
   const part = addresses.findIndex((at) => at !== null);
   const start = addresses[part] ?? null;
