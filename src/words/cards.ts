@@ -14,7 +14,7 @@ export const CARD_WORDS: Readonly<Record<CardKind, string>> = {
 };
 
 /** What each cell of a card is called in a sentence. */
-export const CARD_CELL_WORDS: {
+const CARD_CELL_WORDS: {
   readonly [Kind in CardKind]: Readonly<Record<keyof (typeof CARD_CELLS)[Kind], string>>;
 } = {
   setup: {

@@ -83,7 +83,12 @@ describe('what a run carries', () => {
   });
 
   it('[RN6] a port out of which nothing comes is said', () => {
-    const node = [...setCard('node', 'n', { name: 'Dock', ports: 2 }), ...setCard('port', 'n.1', { by: 'sacn' })];
+    const cable = setCard('delivery', '1', { by: 'cable' });
+    const node = [
+      ...cable,
+      ...setCard('node', 'n', { name: 'Dock', ports: 2 }),
+      ...setCard('port', 'n.1', { by: 'sacn' }),
+    ];
     expect(said(line(1), node, ended({ from: 'port n.1' }))).toEqual([
       'caution: No universe comes out of node “Dock”, port 1, where run “A” begins. Say which one goes there',
     ]);

@@ -16,7 +16,7 @@ import {
 import { compareNatural } from './natural-order.ts';
 
 /** What holds for the whole rig; null where nobody has said. */
-export interface Setup {
+interface Setup {
   readonly convention: Convention | null;
   /** Nominal, between the two conductors of a circuit. */
   readonly volts: number | null;
@@ -145,7 +145,7 @@ export interface Limit {
 }
 
 /** A cell of a card that cannot be what stands in it. */
-export interface UnreadableCardCell {
+interface UnreadableCardCell {
   readonly card: CardKind;
   readonly key: string;
   /** The name of the card, or what it is known by. */

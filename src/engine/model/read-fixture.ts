@@ -41,7 +41,7 @@ export function readFixture(id: FixtureId, cells: Cells): Fixture {
 const NONE: readonly never[] = Object.freeze([]);
 
 /** Metres of cable from one unit to the next, at most: far more than a line may have. */
-export const LONGEST_CABLE = 10_000;
+const LONGEST_CABLE = 10_000;
 
 const isCable = (value: number) => value > 0 && value <= LONGEST_CABLE;
 

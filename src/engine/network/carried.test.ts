@@ -9,6 +9,7 @@ import { carriedByPorts, carriedByRun } from './carried.ts';
 const plantWith = (...edits: readonly (readonly CardEdit[])[]) => plantOf(applyEdits(EMPTY_RIG, edits.flat()).cards);
 
 const BEAM = [
+  ...setCard('node', 'beam', { name: 'Beam', ports: 3 }),
   ...setCard('delivery', '1', { by: 'sacn', sacn: 11, portAddress: 4 }),
   ...setCard('delivery', '2', { by: 'art-net', sacn: 12, portAddress: 4 }),
   ...setCard('port', 'beam.1', { by: 'sacn', number: 11 }),
@@ -22,6 +23,11 @@ describe('what comes out of a port', () => {
       ['beam.1', [1]],
       ['beam.2', [2]],
     ]);
+  });
+
+  it('[NW4] is nothing of a node that is gone, and of a port that it does not have', () => {
+    expect(carriedByPorts(plantWith(BEAM, setCard('node', 'beam', { name: null }))).size).toBe(0);
+    expect([...carriedByPorts(plantWith(BEAM, setCard('node', 'beam', { ports: 1 }))).keys()]).toEqual(['beam.1']);
   });
 
   it('[NW4] is two universes when two travel under one number', () => {

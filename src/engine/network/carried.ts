@@ -1,19 +1,9 @@
 import { memoByIdentity } from '#base/memo.ts';
 import type { Universe } from '../model/address.ts';
 import { nameKey } from '../model/card.ts';
-import type { Delivery, Plant, Run, Splitter } from '../model/plant.ts';
-
-/** What a port of a node must listen to for a delivery to come out of it; null while its number is not said, or it needs no network. */
-export function networkNumber(delivery: Delivery): number | null {
-  switch (delivery.by) {
-    case 'sacn':
-      return delivery.sacn;
-    case 'art-net':
-      return delivery.portAddress;
-    case 'cable':
-      return null;
-  }
-}
+import type { Plant, Run, Splitter } from '../model/plant.ts';
+import { networkOf } from './network.ts';
+import { networkNumber } from './network-number.ts';
 
 /** The universes that come out of each port, by its key; ports out of which none comes are not in it. More than one is a mistake. [NW4] */
 export const carriedByPorts: (plant: Plant) => ReadonlyMap<string, readonly Universe[]> = memoByIdentity((plant) => {
@@ -23,12 +13,12 @@ export const carriedByPorts: (plant: Plant) => ReadonlyMap<string, readonly Univ
     if (number !== null) gather(sent, `${delivery.by} ${number}`, delivery.universe);
   }
   const carried = new Map<string, readonly Universe[]>();
-  for (const { key, by, number } of plant.ports.values()) {
-    const universes = by === null || number === null ? undefined : sent.get(`${by} ${number}`);
+  for (const { port } of networkOf(plant).listeners) {
+    const universes = sent.get(`${port.by} ${port.number}`);
     if (universes !== undefined)
       carried.set(
-        key,
-        universes.toSorted((a, b) => a - b),
+        port.key,
+        [...universes].sort((a, b) => a - b),
       );
   }
   return carried;

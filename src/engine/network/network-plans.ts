@@ -9,8 +9,8 @@ import type { Plan } from '../model/edit.ts';
 import { type NetworkNode, plantOf } from '../model/plant.ts';
 import type { Rig } from '../model/rig.ts';
 import type { PlanRefusal } from '../patch/plan-refusal.ts';
-import { networkNumber } from './carried.ts';
 import { hearersOf, networkOf } from './network.ts';
+import { networkNumber } from './network-number.ts';
 
 /** How universes are to travel, and which numbers to write. */
 export interface FillAsk {

@@ -1,7 +1,7 @@
 import { groupBy } from '#base/group-by.ts';
 import { memoByIdentity } from '#base/memo.ts';
 import type { Delivery, NetworkNode, Plant, Port } from '../model/plant.ts';
-import { networkNumber } from './carried.ts';
+import { networkNumber } from './network-number.ts';
 
 /** A port that listens to a number, and the node it is of. */
 export interface Listener {

@@ -2,7 +2,7 @@ import { isPortAddress } from '../../address/port-address.ts';
 import { isSacnUniverse } from '../../address/sacn-universe.ts';
 import { PROTOCOLS, type Protocol } from '../../model/card.ts';
 import type { NumberUsers } from '../../model/network-trouble.ts';
-import { networkNumber } from '../../network/carried.ts';
+import { networkNumber } from '../../network/network-number.ts';
 import { deliveriesOf, type NetworkQuestion, type NetworkRule, portName, universesOf } from './network-rule.ts';
 
 /** Numbers that no universe can travel by: sACN 0 and 64000 to 65535 (ANSI E1.31), Port-Addresses above 32767 (Art-Net 4). [NW11] */

@@ -1,9 +1,10 @@
 import { SLOTS } from '../../model/address.ts';
 import type { Protocol } from '../../model/card.ts';
 import type { Delivery, NetworkNode } from '../../model/plant.ts';
-import { carriedByPorts, networkNumber } from '../../network/carried.ts';
+import { carriedByPorts } from '../../network/carried.ts';
 import { dataRate, USUAL_RATE } from '../../network/data-rate.ts';
 import { hearersOf, type Network } from '../../network/network.ts';
+import { networkNumber } from '../../network/network-number.ts';
 import { deliveriesOf, type NetworkRule, nodeName } from './network-rule.ts';
 
 type Streams = Readonly<Record<Protocol, number>>;

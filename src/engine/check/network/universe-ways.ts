@@ -2,8 +2,8 @@ import { isPortAddress } from '../../address/port-address.ts';
 import { isSacnUniverse } from '../../address/sacn-universe.ts';
 import { PROTOCOLS, type Protocol } from '../../model/card.ts';
 import type { Delivery } from '../../model/plant.ts';
-import { networkNumber } from '../../network/carried.ts';
 import { hasNetwork, hearersOf } from '../../network/network.ts';
+import { networkNumber } from '../../network/network-number.ts';
 import { type NetworkQuestion, type NetworkRule, universesOf } from './network-rule.ts';
 
 /** Universes in use that travel under a number no port listens to. A reserved number has been said already. [NW13] */

@@ -1,7 +1,7 @@
 import { RIBBONS_WORDS as words } from '#words/ribbons.ts';
 import { LinkButton } from '../../kit/link-button.tsx';
 
-export type UniversesViewName = 'all' | 'slots';
+type UniversesViewName = 'all' | 'slots';
 
 export interface ViewChoiceProps {
   readonly view: UniversesViewName;
