@@ -98,6 +98,8 @@ test('a run is laid by one person and seen by another, moved by keyboard, measur
   await press(page, 'Enter');
   await expect(line(technician.page, 'Bar A').getByRole('row', { name: /First bar · 1/ })).toContainText('22.5');
 
+  await expect(line(technician.page, 'Bar A').getByRole('row', { name: /First bar · 1/ })).toContainText('Odile Fenn');
+
   // A unit of another universe is found, beside the run and for both.
   await page.getByRole('button', { name: 'Add units …' }).click();
   await dialog.getByLabel('Which units').selectOption({ label: 'Units on no run' });
