@@ -57,19 +57,19 @@ export function RunFacts({ store, rig, chosen, writable, onRenamed, onSaid }: Ru
           <Fact label={words.name} width="w-40">
             <LineField name={words.of(words.name, name)} value={name} disabled={!writable} onWrite={rename} />
           </Fact>
-          <Fact label={words.from} width="w-72">
+          <Fact label={words.from} width="w-56">
             <SourceChoice store={store} rig={rig} run={run} disabled={!writable} />
           </Fact>
           <Fact label={words.end} width="w-32">
             <CardCell {...cell} field="end" name={words.of(words.end, name)} />
           </Fact>
-          <Fact label={words.lead} width="w-40">
+          <Fact label={words.lead} width="w-36">
             <CardCell {...cell} field="lead" name={words.of(words.lead, name)} />
           </Fact>
           <Fact label={words.reach} width="w-40">
             <CardCell {...cell} field="reach" name={words.of(words.reach, name)} placeholder={String(reach.metres)} />
           </Fact>
-          <Fact label={words.notes} width="w-44">
+          <Fact label={words.notes} width="w-40">
             <CardCell {...cell} field="notes" name={words.of(words.notes, name)} />
           </Fact>
         </Folded>
