@@ -25,6 +25,7 @@ export const RUNS_WORDS = {
   remove: 'Remove this run',
   describe: 'Describe this run',
   undescribed: 'Units name this run, and nobody has described it.',
+  facts: 'Where it begins, end, metres, notes',
   name: 'Name',
   from: 'Begins at',
   lead: 'Metres to the first unit',
@@ -47,8 +48,8 @@ export const RUNS_WORDS = {
   found: (count: number) => counted(count, 'finding'),
   reachBy: {
     run: '',
-    rig: 'as the rig has it',
-    practice: 'as is usual on 24 AWG (common practice)',
+    rig: ', as the rig has it',
+    practice: ', as is usual on 24 AWG (common practice)',
   },
   line: (run: string) => `Units along run ${run}`,
   empty: 'Nothing is on this run yet. Add units, or a splitter.',
@@ -75,6 +76,7 @@ export const RUNS_WORDS = {
   moved: (name: string, place: number, of: number) => `${name} is ${place} of ${of}.`,
   takenOff: (name: string) => `${name} is off this run.`,
   putOn: (units: number, run: string) => `${counted(units, 'unit')} put on run ${run}.`,
+  putOnRun: (name: string, run: string) => `${name} put on run ${run}.`,
   removed: (name: string) => `${name} removed.`,
   added: (name: string) => `${name} added.`,
   outputIs: (output: number, runs: readonly string[]) =>

@@ -45,7 +45,7 @@ export function FreeUnitsList({ rig, picked, onPick }: FreeUnitsListProps) {
       {shown.length === 0 ? (
         <p>{words.none}</p>
       ) : (
-        <fieldset className="max-h-64 overflow-y-auto border border-rule-strong px-2">
+        <fieldset className="min-w-0 max-h-64 overflow-y-auto border border-rule-strong px-2">
           <legend className="sr-only">{words.free}</legend>
           <Tick
             label={words.all(shown.length)}

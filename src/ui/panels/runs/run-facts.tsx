@@ -9,6 +9,7 @@ import { LineField } from '../../kit/line-field.tsx';
 import { Mark } from '../../kit/mark.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
 import { CardCell } from '../../plant/card-cell.tsx';
+import { PHONE, useMedia } from '../../workspace/use-media.ts';
 import { carryOutPlan, type Said } from './run-desk.ts';
 import { SourceChoice } from './source-choice.tsx';
 
@@ -24,6 +25,7 @@ export interface RunFactsProps {
 /** What somebody says of a run, to be written here, and what that comes to. */
 export function RunFacts({ store, rig, chosen, writable, onRenamed, onSaid }: RunFactsProps) {
   const { key, name, run, line, reach, units, carried } = chosen;
+  const phone = useMedia(PHONE);
   const rename = (to: string) => {
     const said = carryOutPlan(store, renameRun(store.rig(), name, to), '');
     onSaid(said);
@@ -34,7 +36,8 @@ export function RunFacts({ store, rig, chosen, writable, onRenamed, onSaid }: Ru
     <div className="px-4 pb-2 sm:px-5">
       <p>
         {words.carries(carried)} · {words.units(units)} · {words.loads(line.loads, MOST_LOADS)} ·{' '}
-        {words.length(line, reach)} {words.reachBy[reach.by]}
+        {words.length(line, reach)}
+        {words.reachBy[reach.by]}
         {line.unknown > 0 ? ` · ${words.unknown(line.unknown)}` : ''}
       </p>
       {run === undefined ? (
@@ -50,28 +53,45 @@ export function RunFacts({ store, rig, chosen, writable, onRenamed, onSaid }: Ru
           </Button>
         </p>
       ) : (
-        <div className="flex flex-wrap gap-x-3 gap-y-1 pt-1">
+        <Folded phone={phone ? 'yes' : 'no'}>
           <Fact label={words.name} width="w-40">
             <LineField name={words.of(words.name, name)} value={name} disabled={!writable} onWrite={rename} />
           </Fact>
-          <Fact label={words.from} width="w-72">
+          <Fact label={words.from} width="w-56">
             <SourceChoice store={store} rig={rig} run={run} disabled={!writable} />
           </Fact>
           <Fact label={words.end} width="w-32">
             <CardCell {...cell} field="end" name={words.of(words.end, name)} />
           </Fact>
-          <Fact label={words.lead} width="w-24">
+          <Fact label={words.lead} width="w-36">
             <CardCell {...cell} field="lead" name={words.of(words.lead, name)} />
           </Fact>
-          <Fact label={words.reach} width="w-24">
+          <Fact label={words.reach} width="w-40">
             <CardCell {...cell} field="reach" name={words.of(words.reach, name)} placeholder={String(reach.metres)} />
           </Fact>
-          <Fact label={words.notes} width="w-48">
+          <Fact label={words.notes} width="w-40">
             <CardCell {...cell} field="notes" name={words.of(words.notes, name)} />
           </Fact>
-        </div>
+        </Folded>
       )}
     </div>
+  );
+}
+
+interface FoldedProps {
+  readonly phone: 'yes' | 'no';
+  readonly children: ReactNode;
+}
+
+/** On a phone the line itself needs the room: what is said of it opens on a tap. */
+function Folded({ phone, children }: FoldedProps) {
+  const facts = <div className="flex flex-wrap gap-x-3 gap-y-1 pt-1">{children}</div>;
+  if (phone === 'no') return facts;
+  return (
+    <details>
+      <summary className="flex min-h-11 cursor-pointer items-center underline">{words.facts}</summary>
+      {facts}
+    </details>
   );
 }
 

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { getRow } from '#base/table.ts';
 import type { Finding } from '#engine/model/finding.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
@@ -18,6 +18,7 @@ import { Panel } from '../../workspace/panel.tsx';
 import { carryOutPlan, type Said, takeBackStep } from './run-desk.ts';
 import { RunFacts } from './run-facts.tsx';
 import { RunFindings } from './run-findings.tsx';
+import { RunMore } from './run-more.tsx';
 import { RunStations } from './run-stations.tsx';
 import { RunTools } from './run-tools.tsx';
 import { SplitterPart } from './splitter-part.tsx';
@@ -40,6 +41,7 @@ export function RunView({ store, rig, rigId, chosen, findings, writable, onRenam
   const { name, line } = chosen;
   const [wanted, setWanted] = useState<string>();
   const [open, setOpen] = useState(false);
+  const frame = useRef<HTMLDivElement>(null);
   const at = Math.max(
     0,
     line.stations.findIndex(({ link }) => link.id === wanted),
@@ -68,10 +70,14 @@ export function RunView({ store, rig, rigId, chosen, findings, writable, onRenam
       link.kind === 'unit' ? takeOffRun(store.rig(), [link.fixture.id]) : putSplitter(store.rig(), link.id, '');
     onSaid(carryOutPlan(store, plan, words.takenOff(stationName(here))));
   };
+  const close = () => {
+    setOpen(false);
+    frame.current?.querySelector<HTMLElement>('[role="grid"]')?.focus({ preventScroll: true });
+  };
   const undo = () => onSaid(takeBackStep(store));
   const unit: FixtureId | undefined = here?.link.kind === 'unit' ? here.link.fixture.id : undefined;
   return (
-    <div className="relative flex min-h-0 min-w-0 flex-1">
+    <div ref={frame} className="relative flex min-h-0 min-w-0 flex-1">
       <div className="flex min-w-0 flex-1 flex-col overflow-y-auto">
         <div className="flex flex-wrap items-baseline gap-x-4 px-4 pt-2 sm:px-5">
           <h2 className="text-title max-sm:sr-only">{name}</h2>
@@ -97,6 +103,7 @@ export function RunView({ store, rig, rigId, chosen, findings, writable, onRenam
         {here?.link.kind === 'splitter' ? (
           <SplitterPart store={store} rig={rig} splitter={here.link.splitter} writable={writable} onSaid={onSaid} />
         ) : null}
+        <RunMore store={store} rig={rig} name={name} writable={writable} onSaid={onSaid} />
         <RunTools
           store={store}
           rig={rig}
@@ -110,7 +117,7 @@ export function RunView({ store, rig, rigId, chosen, findings, writable, onRenam
         />
       </div>
       {open && unit !== undefined && getRow(rig.fixtures, unit) !== undefined ? (
-        <Panel title={SLOT_CARD_WORDS.title} onClose={() => setOpen(false)}>
+        <Panel title={SLOT_CARD_WORDS.title} onClose={close}>
           <SlotCard store={store} id={unit} steps={null} />
         </Panel>
       ) : null}

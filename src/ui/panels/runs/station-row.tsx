@@ -6,6 +6,7 @@ import { unitName } from '#words/findings.ts';
 import { whatIs, RUNS_WORDS as words } from '#words/runs.ts';
 import { Mark } from '../../kit/mark.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
+import { PeopleOnUnit } from './people-on-unit.tsx';
 import { StationCable } from './station-cable.tsx';
 
 /** Place, unit, type, address, metres, total, loads; on a phone in two lines. */
@@ -40,7 +41,7 @@ export function StationRow(props: StationRowProps) {
       role="row"
       tabIndex={-1}
       aria-selected={look === 'here'}
-      className={`${STATION_COLUMNS} min-h-row border-b border-rule px-4 py-0.5 outline-none hover:bg-hover aria-selected:bg-selected sm:px-5 touch:min-h-11 max-sm:py-1.5`}
+      className={`${STATION_COLUMNS} min-h-row scroll-mt-10 scroll-mb-16 border-b border-rule px-4 py-0.5 outline-none hover:bg-hover aria-selected:bg-selected sm:px-5 touch:min-h-11 max-sm:py-1.5`}
       onPointerDown={() => onGo(station)}
     >
       <span role="gridcell" className="text-right tabular-nums text-soft max-sm:row-span-2 max-sm:self-start">
@@ -51,6 +52,7 @@ export function StationRow(props: StationRowProps) {
         {worst === undefined ? null : <Mark severity={worst} />}
       </span>
       <span role="gridcell" className="truncate text-soft max-sm:col-start-2 max-sm:row-start-2">
+        {link.kind === 'unit' ? <PeopleOnUnit store={store} id={link.fixture.id} /> : null}
         {link.kind === 'unit' ? whatIs(link.fixture) : words.outputsWords(link.splitter.outputs)}
       </span>
       <span
