@@ -7,6 +7,8 @@ import { type LibraryRevision, pinMode } from '#engine/type/pin.ts';
 import { footprintsOfMode } from '#engine/type/slots-of.ts';
 import { FEEDS, PER_CIRCUIT } from './demo-feeds.ts';
 import { BREAKWATER, CORRECTIONS, GROUPS, type Group, HALYARD, PILOT, TIDELINE } from './demo-groups.ts';
+import { DEMO_NETWORK } from './demo-network.ts';
+import { RUN_EDITS, runCells } from './demo-runs.ts';
 
 /** The demo's show rig: an invented show of 152 fixtures by invented makers, with a few honest findings in it. */
 export const DEMO_RIG = {
@@ -71,7 +73,20 @@ export function demoPlan(library: readonly LibraryRevision[]): Plan {
       order: 2,
     },
   ];
-  return { name: 'import', edits: [...positions, ...universes, ...modes, ...fixtures, ...AGREED, ...FEEDS, ...rest] };
+  return {
+    name: 'import',
+    edits: [
+      ...positions,
+      ...universes,
+      ...modes,
+      ...fixtures,
+      ...AGREED,
+      ...FEEDS,
+      ...rest,
+      ...DEMO_NETWORK,
+      ...RUN_EDITS,
+    ],
+  };
 }
 
 function copyOf(library: readonly LibraryRevision[], typeId: string, name: string): Edit {
@@ -100,6 +115,7 @@ function unitsOf(group: Group, order: number): Edit[] {
       circuit: `${group.circuit}-${Math.ceil(unit / PER_CIRCUIT)}`,
       firmware: group.firmware ?? null,
       order: order + unit,
+      ...runCells(group.position, unit),
       ...CORRECTIONS[`${group.position}/${unit}`],
     };
     const name = group.position.toLowerCase().replaceAll(' ', '-');

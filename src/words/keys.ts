@@ -29,6 +29,7 @@ export const KEY_WORDS: readonly {
       ['Ctrl+Enter', 'writes into every selected cell'],
       ['Esc', 'leaves the cell as it was'],
       ['Delete', 'empties the selected cells'],
+      ['F7', 'locks the addresses of the selected units in your name, or unlocks them'],
     ],
   },
   {

@@ -28,21 +28,28 @@ describe('words of packing', () => {
     ]);
     expect(allocated('1:1 House/400\n- Spot/200 x5 @Bridge.1', { together: 'by-position' })).toEqual([
       'The units come to lie in universes 2 to 4.',
-      '3 of these are used by nobody else; proven is that 2 or more are needed.',
+      '3 of these are used by nobody else; fewer are not possible.',
       'Not kept in one run, for want of room: “Bridge”.',
     ]);
+    expect(
+      allocated('9:1 House/512\n- Spot/200\n- Wash/400\n- Spot/200\n- Wash/400', { together: 'in-order' }),
+    ).toContain('4 of these are used by nobody else; proven is that 3 or more are needed.');
   });
 
   it('say what a repair costs and leaves', () => {
     const said = (text: string) => {
-      const repair = repairPlan(rigOf(text));
-      return repair.ok ? repairSentences(repair.value) : repair.error;
+      const rig = rigOf(text);
+      const repair = repairPlan(rig);
+      return repair.ok ? repairSentences(repair.value, rig) : repair.error;
     };
     expect(said('1:1 Spot/20\n1:15 Spot/20')).toEqual([
       '1 unit moves; that costs 1, counting 1 for a unit that is easy to move.',
       'Nothing that clears as much costs less.',
     ]);
     expect(said('1:1 Spot/20\n1:15 Spot/20\n3:1 Ghost/?\n3:1 Ghost/?')).toHaveLength(3);
+    expect(said('1:1 Spot/20\n1:15 Spot/20\n3:1 Spot/16 @Bar.4 !Ona\n3:1 Spot/16 @Bar.5 !focused')).toContain(
+      '1 clash stays, held by locked units: Bar · 4 (Ona), Bar · 5 (focused). Unlock them to move them.',
+    );
   });
 
   it('say how many more fit', () => {

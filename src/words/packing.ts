@@ -1,15 +1,17 @@
 import type { Universe } from '#engine/model/address.ts';
+import type { Rig } from '#engine/model/rig.ts';
 import type { AllocateOptions } from '#engine/patch/allocate/allocate-options.ts';
 import type { Allocation } from '#engine/patch/allocate/allocate-plan.ts';
 import type { Repair } from '#engine/patch/repair/repair-plan.ts';
 import type { Spare } from '#engine/patch/spare/room-for.ts';
+import { heldNames } from './plans.ts';
 import { counted } from './screens.ts';
 
 /** Finding room for the selected units. */
 export const ALLOCATE_WORDS = {
   title: 'Find room',
   about:
-    'Places the selected units into free slots, in as few new universes as can be found. All other units stay where they are.',
+    'Places the selected units into free slots, in as few new universes as can be found. All other units stay where they are, and so do locked ones.',
   together: 'Keep together',
   togetherChoices: {
     'as-fits': 'nothing: each where it fits',
@@ -43,7 +45,7 @@ export const ALLOCATE_WORDS = {
 export const REPAIR_WORDS = {
   title: 'Clear every clash',
   about:
-    'Moves as few units as can be, so that no two claim a slot and none runs past slot 512. Units whose slots are not known stay.',
+    'Moves as few units as can be, so that no two claim a slot and none runs past slot 512. Locked units stay, as do those whose slots are not known.',
   hard: 'Hardest to reach',
   hardHint: 'Moving a unit there counts as moving five elsewhere.',
   nowhere: 'nowhere more than elsewhere',
@@ -65,7 +67,7 @@ export function allocationSentences({ universes, opened, bounds, split }: Alloca
   const fresh =
     opened === 0
       ? 'No universe is used that was not in use.'
-      : `${opened} of these ${opened === 1 ? 'is' : 'are'} used by nobody else; ${leastWords(opened, bounds.l2)}.`;
+      : `${opened} of these ${opened === 1 ? 'is' : 'are'} used by nobody else; ${leastWords(opened, bounds.proven)}.`;
   const apart =
     split.length === 0
       ? []
@@ -77,7 +79,7 @@ const leastWords = (opened: number, bound: number) =>
   opened <= bound ? 'fewer are not possible' : `proven is that ${bound} or more are needed`;
 
 /** What a repair says of its moves, and of what it leaves. */
-export function repairSentences({ moves, cost, isLeast, left }: Repair): readonly string[] {
+export function repairSentences({ moves, cost, isLeast, left, held }: Repair, rig: Rig): readonly string[] {
   const units = moves.reduce((total, { fixtures }) => total + fixtures.length, 0);
   const moved = `${counted(units, 'unit')} ${units === 1 ? 'moves' : 'move'}; that costs ${cost}, counting 1 for a unit that is easy to move.`;
   const least = isLeast
@@ -85,7 +87,11 @@ export function repairSentences({ moves, cost, isLeast, left }: Repair): readonl
     : 'Something cheaper may exist: too many units with several breaks are in each other’s way to try everything.';
   if (left.length === 0) return [moved, least];
   const stay = left.length === 1 ? 'clash stays' : 'clashes stay';
-  return [moved, least, `${left.length} ${stay}, between units that cannot be moved. Check their types and modes.`];
+  const why =
+    held.length === 0
+      ? 'between units that cannot be moved. Check their types and modes.'
+      : `held by locked units: ${heldNames(held, rig)}. Unlock them to move them.`;
+  return [moved, least, `${left.length} ${stay}, ${why}`];
 }
 
 /** How many more of a mode fit: `12 more fit: 4 in universe 2, 8 in universe 5.` */
@@ -101,7 +107,7 @@ export function spareSentence(mode: string, { units, universes }: Spare): string
 const SHOWN = 6;
 
 /** `universe 3`, `universes 1 to 4 and 7`. */
-function universesWords(universes: readonly Universe[]): string {
+export function universesWords(universes: readonly Universe[]): string {
   const runs: { first: number; last: number }[] = [];
   for (const universe of universes) {
     const run = runs[runs.length - 1];

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkRig } from '#engine/check/check-rig.ts';
+import type { Universe } from '#engine/model/address.ts';
 import type { Plan } from '#engine/model/edit.ts';
 import { fixtureId } from '#engine/model/ids.ts';
 import { clearClash } from '#engine/patch/clear-clash.ts';
@@ -27,9 +28,17 @@ const REFUSALS: { readonly [Code in PlanRefusal['code']]: Extract<PlanRefusal, {
   'no-such-mode': { code: 'no-such-mode', mode: 'Wide' },
   'too-many-breaks': { code: 'too-many-breaks', mode: 'Wide', breaks: 5 },
   'mode-too-wide': { code: 'mode-too-wide', mode: 'Wide', slots: 600 },
+  locked: { code: 'locked', fixture },
+  held: { code: 'held', fixtures: [fixture] },
+  'no-reason': { code: 'no-reason' },
   'finding-gone': { code: 'finding-gone' },
+  'no-convention': { code: 'no-convention' },
+  'no-port-address': { code: 'no-port-address', universe: 40_000 as Universe },
+  'no-free-port': { code: 'no-free-port', node: 'Beam' },
+  'nothing-unheard': { code: 'nothing-unheard' },
   'no-name': { code: 'no-name' },
-  'name-taken': { code: 'name-taken', name: 'A-1' },
+  'name-taken': { code: 'name-taken', name: 'A' },
+  'not-on-run': { code: 'not-on-run' },
   'no-such-supply': { code: 'no-such-supply' },
   'one-phase': { code: 'one-phase', supply: 'House' },
 };

@@ -4,6 +4,7 @@ import { formatAddress } from '#engine/address/notation.ts';
 import { isAbsolute } from '#engine/model/address.ts';
 import type { Plan, PlanName } from '#engine/model/edit.ts';
 import { ADDRESS_FIELDS, type CellValue, type Field } from '#engine/model/field.ts';
+import type { Fixture } from '#engine/model/fixture.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
@@ -77,12 +78,28 @@ export function planRefusalSentence(refusal: PlanRefusal, rig: Rig): string {
       return `Mode “${refusal.mode}” has ${refusal.breaks} breaks, and a unit has addresses for four. It stays as it is.`;
     case 'mode-too-wide':
       return `Mode “${refusal.mode}” takes ${refusal.slots} slots in one break, and a universe has 512. Check the mode in the library.`;
+    case 'locked':
+      return lockedSentence(getRow(rig.fixtures, refusal.fixture));
+    case 'held':
+      return `Locked units hold their places: ${heldNames(refusal.fixtures, rig)}. Unlock one of them first.`;
+    case 'no-reason':
+      return 'A lock says why it is there, or who set it. Write that first.';
     case 'finding-gone':
       return 'This is cleared already.';
+    case 'no-convention':
+      return 'Nobody has said how sACN numbers and Port-Addresses go together here. Choose a convention first.';
+    case 'no-port-address':
+      return `Universe ${refusal.universe} has no Port-Address by the convention of this rig. Leave it out, or write one by hand.`;
+    case 'no-free-port':
+      return `${refusal.node === '' ? 'The node' : refusal.node} has no free port. Say how many ports it has, or empty one.`;
+    case 'nothing-unheard':
+      return 'No universe is left that travels by a network and that no port listens to. Say first how the universes travel.';
     case 'no-name':
-      return 'It has no name yet. Write one.';
+      return 'There is no name. Give it one.';
     case 'name-taken':
-      return `There is one called “${refusal.name}” already. Choose another name.`;
+      return `“${refusal.name}” is there already. Give it another name.`;
+    case 'not-on-run':
+      return 'It is not on this run any more: someone changed it. Choose again.';
     case 'no-such-supply':
       return 'The supply is gone: somebody took it away.';
     case 'one-phase':
@@ -91,6 +108,25 @@ export function planRefusalSentence(refusal: PlanRefusal, rig: Rig): string {
       return unreachable(refusal);
   }
 }
+
+/** Why an address stays as it is: `Bar 1 · 5 is locked (Ona Reeve): its address stays. Unlock it first.` */
+export function lockedSentence(fixture: Fixture | undefined): string {
+  const why = fixture?.lock.trim() ?? '';
+  return `${unitName(fixture)} is locked${why === '' ? '' : ` (${why})`}: its address stays. Unlock it first.`;
+}
+
+/** Locked units by name, each with its reason, the first few of them. */
+export function heldNames(ids: readonly FixtureId[], rig: Rig): string {
+  const shown = ids.slice(0, HELD_SHOWN).map((id) => {
+    const fixture = getRow(rig.fixtures, id);
+    const why = fixture?.lock.trim() ?? '';
+    return `${unitName(fixture)}${why === '' ? '' : ` (${why})`}`;
+  });
+  const rest = ids.length - shown.length;
+  return rest > 0 ? `${shown.join(', ')} and ${rest} more` : shown.join(', ');
+}
+
+const HELD_SHOWN = 5;
 
 /** A plan that moves start addresses, as it reads on the link that applies it: `move 5 to 2:477`. */
 export function movesSentence(plan: Plan, rig: Rig): string {

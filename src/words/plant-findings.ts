@@ -1,28 +1,29 @@
-import { unreachable } from '#base/unreachable.ts';
 import type { Finding } from '#engine/model/finding.ts';
 import { PLANT_RULES, type PlantRule, type PlantTrouble } from '#engine/model/plant-trouble.ts';
-import { ampsText, kilogramsText, percentText, voltsText } from './amounts.ts';
-import { CARD_CHOICE_WORDS, CARD_WORDS, cardCellWords } from './cards.ts';
+import { MOST_LOADS } from '#engine/network/runs/measured-run.ts';
+import { CARD_WORDS, cardCellWords } from './cards.ts';
+import { isNetworkFinding, NETWORK_RULE_TITLES, networkSentence } from './network-findings.ts';
+import { lengthWords, listed, REACH_WORDS, sourceWords, universesWords } from './run-names.ts';
+import { isSupplyFinding, SUPPLY_RULE_TITLES, supplySentence } from './supply-findings.ts';
 
 /** What each rule of network, lines, feeds and limits is called in a list of findings. */
 export const PLANT_RULE_TITLES: Readonly<Record<PlantRule, string>> = {
   'card-unreadable': 'Cannot be read',
-  'circuit-over-rating': 'Circuit over its rating',
-  'line-over-rating': 'Line of a supply over its rating',
-  'neutral-over-rating': 'Neutral of a supply over its rating',
-  'position-over-limit': 'Position over its limit',
-  'circuit-over-share': 'Circuit over its share for hours',
-  'line-over-share': 'Line over its share for hours',
-  'circuit-supply-gone': 'Supply not known',
-  'circuit-phase': 'Phase does not fit the supply',
-  'circuit-crowded': 'More units than a breaker stands',
-  'unit-voltage': 'Not made for the voltage',
-  'circuit-power-unknown': 'Power not known',
-  'volts-unsaid': 'Voltage not said',
-  'position-weight-unknown': 'Weight not known',
-  'limit-unsigned': 'Nobody answers for the limit',
-  'circuit-undescribed': 'Circuit not described',
-  'lines-unbalanced': 'Lines out of balance',
+  ...NETWORK_RULE_TITLES,
+  'run-overloaded': 'Too many units on a run',
+  'run-too-long': 'Run too long',
+  'run-open': 'Run not terminated',
+  'run-mixed': 'Run of two universes',
+  'run-other-universe': 'Universe not on this run',
+  'run-silent': 'Run without a universe',
+  'run-source-gone': 'Run begins at what is gone',
+  'run-source-beyond': 'Run begins at no output',
+  'run-ring': 'Runs in a ring',
+  'run-source-shared': 'Two runs from one output',
+  'splitter-loose': 'Splitter on no run',
+  'run-end-unsaid': 'End of the run not said',
+  'run-undescribed': 'Run not described',
+  ...SUPPLY_RULE_TITLES,
 };
 
 export type PlantFinding = Extract<Finding, PlantTrouble>;
@@ -32,57 +33,38 @@ export const isPlantFinding = (finding: Finding): finding is PlantFinding =>
 
 /** A finding of network, lines, feeds or limits in full. `units`: the names of its units, empty for none. */
 export function plantSentence(finding: PlantFinding, units: string): string {
+  if (isNetworkFinding(finding)) return networkSentence(finding);
+  if (isSupplyFinding(finding)) return supplySentence(finding, units);
   switch (finding.rule) {
     case 'card-unreadable':
       return `The ${cardCellWords(finding.card, finding.field)} of ${CARD_WORDS[finding.card]} “${finding.of}” cannot be “${finding.value}”. Correct it`;
-    case 'circuit-over-rating':
-      return `Circuit “${finding.circuit}” draws ${ampsText(finding.amps)}; its breaker is made for ${ampsText(finding.rating)}. Put some of its units on another: ${units}`;
-    case 'line-over-rating':
-      return `Line ${finding.line} of “${finding.supply}” carries ${ampsText(finding.amps)}; it is made for ${ampsText(finding.rating)}. Balance the supply, or take load off it`;
-    case 'neutral-over-rating':
-      return `The neutral of “${finding.supply}” carries ${ampsText(finding.amps)}; a line is made for ${ampsText(finding.rating)}. Balance the supply, and ask an electrician`;
-    case 'position-over-limit':
-      return `“${finding.position}” holds ${kilogramsText(finding.kilograms)}; ${limitText(finding)}. Take weight off, or ask a rigger`;
-    case 'circuit-over-share':
-      return `Circuit “${finding.circuit}” draws ${ampsText(finding.amps)}, more than ${shareOf(finding)}: ${units}`;
-    case 'line-over-share':
-      return `Line ${finding.line} of “${finding.supply}” carries ${ampsText(finding.amps)}, more than ${shareOf(finding)}`;
-    case 'circuit-supply-gone':
-      return `Circuit “${finding.circuit}” is on “${finding.supply}”, which is no supply here. Describe it, or choose another`;
-    case 'circuit-phase':
-      return phaseSentence(finding);
-    case 'circuit-crowded':
-      return `Circuit “${finding.circuit}” has ${finding.units} of “${finding.type}”; on ${finding.breaker.trim() === '' ? 'one breaker' : finding.breaker} its manual allows ${finding.most}: ${units}`;
-    case 'unit-voltage':
-      return `Circuit “${finding.circuit}” is at ${voltsText(finding.volts)}, for which by their manuals these are not made: ${units}`;
-    case 'circuit-power-unknown':
-      return `Circuit “${finding.circuit}” draws more than is reckoned: nobody knows the power of ${units}`;
-    case 'volts-unsaid':
-      return `Nobody said at which voltage the circuits are. They are reckoned at ${voltsText(finding.volts)}: say it on the page of the supply`;
-    case 'position-weight-unknown':
-      return `“${finding.position}” holds more than is reckoned: nobody knows the weight of ${units}`;
-    case 'limit-unsigned':
-      return `Nobody is named who allows ${kilogramsText(finding.limit)} at “${finding.position}”. Name the person responsible`;
-    case 'circuit-undescribed':
-      return `Circuit “${finding.circuit}” is not described, though others are: ${units}`;
-    case 'lines-unbalanced':
-      return `The lines of “${finding.supply}” carry from ${ampsText(finding.least)} to ${ampsText(finding.most)}. Balance the supply`;
-    default:
-      return unreachable(finding);
+    case 'run-overloaded':
+      return `Run “${finding.line}” has ${finding.loads} unit loads on one segment, ${finding.loads - MOST_LOADS} more than the ${MOST_LOADS} of EIA-485 (ANSI E1.11), and beyond them ${units}. Begin another segment at a splitter`;
+    case 'run-too-long':
+      return `Run “${finding.line}” has ${lengthWords(finding)} of cable, more than the ${finding.reach} m that ${REACH_WORDS[finding.by]}${units === '' ? '' : `: ${units}`}. Shorten it or put a splitter into it`;
+    case 'run-open':
+      return `Run “${finding.line}” is not terminated at its end, ${units}. Put a terminator of 120 ohms there`;
+    case 'run-end-unsaid':
+      return `Nobody said whether run “${finding.line}” is terminated at its end, ${units}`;
+    case 'run-mixed':
+      return `Run “${finding.line}” has units of universes ${listed(finding.universes)} and can carry one: ${units}. Put the others on a run of their own`;
+    case 'run-other-universe':
+      return `Run “${finding.line}” carries ${universesWords(finding.carried)}, and ${units} ${finding.fixtures.length === 1 ? 'listens' : 'listen'} to ${universesWords(finding.universes)}. Change address or run`;
+    case 'run-silent':
+      return `No universe comes out of ${sourceWords(finding.from)}, where run “${finding.line}” begins. Say which one goes there`;
+    case 'run-undescribed':
+      return `Nobody has described run “${finding.line}” of ${units}. Add it under Runs`;
+    case 'run-source-gone':
+      return `Run “${finding.line}” begins at ${sourceWords(finding.from)}. Choose where it begins`;
+    case 'run-source-beyond':
+      return `Run “${finding.line}” begins at ${sourceWords(finding.from)}, which is not there. Choose another output`;
+    case 'run-ring':
+      return `${finding.lines.length === 1 ? 'Run' : 'Runs'} ${finding.lines.map((line) => `“${line}”`).join(', ')} ${finding.lines.length === 1 ? 'begins behind itself' : 'begin behind each other'} in a ring, so that no data comes in. Choose another beginning for one`;
+    case 'run-source-shared':
+      return `Runs ${listed(finding.lines.map((line) => `“${line}”`))} begin at one output, ${sourceWords(finding.from)}: a line is not forked without a splitter. Choose another output`;
+    case 'splitter-loose':
+      return finding.line === ''
+        ? `Splitter “${finding.splitter}” is on no run. Put it on one`
+        : `Splitter “${finding.splitter}” is on run “${finding.line}”, which nobody has described. Add the run, or put the splitter on another`;
   }
-}
-
-/** `Ona Reeve, on 2026-11-25, allows 500.0 kg`. */
-export function limitText({ limit, person, on }: { limit: number; person: string; on: string }): string {
-  if (person.trim() === '') return `the limit is ${kilogramsText(limit)}, by nobody who is named`;
-  return `${person.trim()} allows ${kilogramsText(limit)}${on.trim() === '' ? '' : `, as of ${on.trim()}`}`;
-}
-
-const shareOf = ({ share, rating, rules }: { share: number; rating: number; rules: string }) =>
-  `the ${percentText(share)} of ${ampsText(rating)} that it may carry for hours${rules === '' ? '' : ` by ${rules}`}`;
-
-function phaseSentence({ circuit, supply, phase, phases }: Extract<PlantFinding, { rule: 'circuit-phase' }>): string {
-  return phase === null
-    ? `Circuit “${circuit}” is on no phase of “${supply}”, which has ${phases === 1 ? 'one' : 'three'}, so that no line is reckoned with it. Say which`
-    : `Circuit “${circuit}” is on phase ${CARD_CHOICE_WORDS[phase] ?? phase} of “${supply}”, which has ${phases === 1 ? 'one phase' : 'three'}. Choose another`;
 }

@@ -1,12 +1,15 @@
 export const RIG_MENU_WORDS = {
   rig: 'Rig',
   name: 'Pages of this rig',
+  toRow: 'Its row in the sheet',
   pages: {
     sheet: 'Sheet',
     universes: 'Universes',
+    network: 'Network',
+    runs: 'Runs',
+    supply: 'Supply',
     'lists-in': 'Lists in',
     'sheets-out': 'Sheets out',
-    supply: 'Supply',
   },
 } as const;
 

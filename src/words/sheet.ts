@@ -112,7 +112,8 @@ export const RIBBON_WORDS = {
   universe: 'Universe',
   free: (slots: number) => `${slots} free`,
   /** What a block says to a screen reader. */
-  block: (unit: string, first: number, last: number) => `${unit}, slots ${first} to ${last}`,
+  block: (unit: string, first: number, last: number, lock: string) =>
+    `${unit}, slots ${first} to ${last}${lock === '' ? '' : `, locked: ${lock}`}`,
   asks: (unit: string, first: string, last: number | null) =>
     last === null ? `${unit} is at ${first}.` : `${unit} asks for ${first}–${last}.`,
   notPatched: (unit: string) => `${unit} has no address.`,
@@ -191,6 +192,7 @@ export const NOTICE_WORDS = {
       ? 'The row you were in was removed by somebody else.'
       : `The row you were typing in was removed by somebody else. You had typed “${text}”.`,
   readOnly: 'Nothing was changed: you are a reader here. Ask a lead of the crew to make you an editor.',
+  locked: 'Nothing was changed.',
   notARig: 'Nothing was changed: the rig has not arrived yet. Wait a moment and try again.',
   newerFormat: 'Nothing was changed: a newer version of this program wrote this rig. Reload the page.',
   tooManyEdits: (edits: number, limit: number) =>

@@ -7,8 +7,8 @@ import { speaksOf } from '#engine/supply/units-load.ts';
 import { ampsText, kilogramsText, percentText, voltAmpsText, voltsText, wattsText } from './amounts.ts';
 import { CARD_CHOICE_WORDS } from './cards.ts';
 import { ruleText } from './loads.ts';
-import { limitText } from './plant-findings.ts';
 import { counted } from './screens.ts';
+import { limitText } from './supply-findings.ts';
 
 /** The page of supplies, circuits and weights. */
 export const SUPPLY_WORDS = {

@@ -22,9 +22,8 @@ interface Group {
 export function mostThatStays(
   rig: Rig,
   cost: (id: FixtureId) => number,
-  locked: ReadonlySet<FixtureId>,
 ): { readonly most: number; readonly movable: number } {
-  const groups = groupsOf(rig, cost, locked);
+  const groups = groupsOf(rig, cost);
   const taken = new Set(groups.filter(({ fixed }) => fixed === 'fixed').flatMap(({ slots }) => [...slots]));
   const able = groups.filter(
     ({ fixed, whole, slots }) => fixed === 'free' && whole === 'whole' && ![...slots].some((slot) => taken.has(slot)),
@@ -45,7 +44,7 @@ export function mostThatStays(
   return { most: best, movable: free.reduce((total, group) => total + group.cost, 0) };
 }
 
-function groupsOf(rig: Rig, cost: (id: FixtureId) => number, locked: ReadonlySet<FixtureId>): readonly Group[] {
+function groupsOf(rig: Rig, cost: (id: FixtureId) => number): readonly Group[] {
   const groups: FixtureId[][] = [];
   for (const id of idsOf(rig)) {
     if (slotsOf(rig, id).length === 0) continue;
@@ -61,7 +60,9 @@ function groupsOf(rig: Rig, cost: (id: FixtureId) => number, locked: ReadonlySet
     const mode = fixture && modeOf(rig, fixture);
     const isOver = fixture !== undefined && slotRuns(rig, fixture).some(({ over }) => over > 0);
     const isFixed =
-      mode === undefined || mode.footprints.some((each) => each > 512) || ids.some((id) => locked.has(id));
+      mode === undefined ||
+      mode.footprints.some((each) => each > 512) ||
+      ids.some((id) => (getRow(rig.fixtures, id)?.lock ?? '') !== '');
     return {
       ids,
       slots,

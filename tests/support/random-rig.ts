@@ -6,7 +6,7 @@ import type { Edit } from '#engine/model/edit.ts';
 import { ADDRESS_FIELDS, type CellValue, FIELDS, type Field } from '#engine/model/field.ts';
 import type { Cells } from '#engine/model/fixture.ts';
 import { NOTHING_STATED, type Physical, SIGNED_HAZARDS } from '#engine/model/fixture-type.ts';
-import { fixtureId } from '#engine/model/ids.ts';
+import { type FixtureId, fixtureId } from '#engine/model/ids.ts';
 import { EMPTY_RIG, type Rig } from '#engine/model/rig.ts';
 import { GENERIC_TYPES } from '#engine/type/generic-types.ts';
 import { type Pin, pinMode } from '#engine/type/pin.ts';
@@ -66,6 +66,7 @@ function randomValue(rng: Rng, field: Field, shape: RandomRigShape): CellValue {
   if (field === 'order') return rng.int(50);
   if (field === 'along' || field === 'cable') return rng.pick([null, 1, 2, 50]);
   if (field === 'firmware') return rng.pick([null, '1.2', 'v1.2.0', '2.1', 'red']);
+  if (field === 'lock') return rng.int(6) === 0 ? 'Ona Reeve' : null;
   const part = (ADDRESS_FIELDS as readonly Field[]).indexOf(field);
   if (part < 0) return rng.pick(['front', 'back', null]);
   if (rng.int(part === 0 ? 8 : 2) === 0) return null;
@@ -138,6 +139,19 @@ export function randomRig(seed: number, shape: RandomRigShape): Rig {
     rows.push({ kind: 'add-fixture', fixture: fixtureId(`f${at}`), cells });
   }
   return applyEdits(EMPTY_RIG, [...modes, wanted, ...rows]);
+}
+
+/** The rig with exactly these units locked. */
+export function withLocks(rig: Rig, locked: ReadonlySet<FixtureId>): Rig {
+  return applyEdits(
+    rig,
+    idsOf(rig).map((id) => ({
+      kind: 'set-cell',
+      fixture: id,
+      field: 'lock',
+      value: locked.has(id) ? 'Ona Reeve' : null,
+    })),
+  );
 }
 
 /** The ids of a rig's fixtures, sorted. */

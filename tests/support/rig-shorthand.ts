@@ -15,7 +15,7 @@ import { rowsInOrder } from '#engine/model/row-order.ts';
  * - address, `-` for none, breaks joined by `+`: `2:101+3:1`, `-+3:1`
  * - type and slots per break, `Bar/10+20`; the mode is called by its slots. `Spot/?` has a mode the rig does not know.
  * - `x4`: four of them, end to end, channels and units counting on
- * - `#11`: channel; `@LX1.4`: position and unit
+ * - `#11`: channel; `@LX1.4`: position and unit; `!Ona`: locked, with that reason
  *
  * Fixtures are called f1, f2, … in the order of the lines, and that is the order of their rows.
  */
@@ -47,6 +47,7 @@ interface Words {
   readonly channel: number | null;
   readonly position: string;
   readonly unit: string;
+  readonly lock: string;
 }
 
 function wordsOf(line: string): Words {
@@ -64,6 +65,7 @@ function wordsOf(line: string): Words {
     channel: channel === undefined ? null : Number(channel),
     position,
     unit,
+    lock: find('!') ?? '',
   };
 }
 
@@ -82,6 +84,7 @@ function cellsAt(words: Words, at: number): Cells {
     mode: words.mode,
     channel: words.channel === null ? null : words.channel + at,
     position: words.position,
+    lock: words.lock === '' ? null : words.lock,
     unit: /^\d+$/.test(words.unit) ? String(Number(words.unit) + at) : words.unit,
     ...Object.fromEntries(starts),
   };

@@ -14,10 +14,13 @@ import { channelShared } from './channel-shared.ts';
 import { circuitRule } from './circuit-findings.ts';
 import { mergeFindings, withFinding, withoutFinding } from './finding-list.ts';
 import { GroupedChecker } from './grouped-checker.ts';
+import { NetworkChecker } from './network/network-checker.ts';
 import { ownBreaksOverlap } from './own-breaks-overlap.ts';
 import type { PartChecker } from './part-checker.ts';
 import { pastTheEnd } from './past-the-end.ts';
 import { positionRule } from './position-findings.ts';
+import { RunCardsChecker } from './run-cards.ts';
+import { RUN_UNITS } from './run-units.ts';
 import { placeKeyOf, samePlace } from './same-place.ts';
 import { slotsClaimedTwice } from './slots-claimed-twice.ts';
 import { type FindingsDelta, type OpenDelta, StandingFindings } from './standing-findings.ts';
@@ -79,6 +82,9 @@ class RigChecker implements Checker {
   readonly #ofTypes = new StandingFindings<'types'>();
   readonly #parts: readonly PartChecker[] = [
     new CardReadingChecker(),
+    new NetworkChecker(),
+    new GroupedChecker(RUN_UNITS),
+    new RunCardsChecker(),
     new GroupedChecker(circuitRule),
     new GroupedChecker(positionRule),
     new SupplyChecker(),

@@ -1,4 +1,8 @@
+import type { Universe } from './address.ts';
 import type { CardField, CardKind } from './card.ts';
+import type { NamedSource } from './named-source.ts';
+import { NETWORK_RULES, type NetworkTrouble } from './network-trouble.ts';
+import { SUPPLY_RULES, type SupplyTrouble } from './supply-trouble.ts';
 
 /** What a rule found in what the crew says of network, lines, feeds and limits. Each union member is one rule. */
 export type PlantTrouble =
@@ -11,101 +15,62 @@ export type PlantTrouble =
       readonly field: CardField;
       readonly value: string | number;
     }
+  | NetworkTrouble
+  | RunTrouble
   | SupplyTrouble;
 
-/** Trouble of feeds and limits. Circuits, supplies and positions by their names; amps and kilograms to the hundredth. */
-type SupplyTrouble =
-  /** What is known to hang on a circuit draws more than its breaker is made for. */
-  | { readonly rule: 'circuit-over-rating'; readonly circuit: string; readonly amps: number; readonly rating: number }
+/** What is found of data lines. `line`: the name of the run. */
+type RunTrouble =
+  /** More unit loads than a segment may have. It names the units beyond. */
+  | { readonly rule: 'run-overloaded'; readonly line: string; readonly loads: number }
+  /** `metres` of cable, and `unknown` stretches more, where it may have `reach`, as the run, the rig or the practice of the trade has it. */
   | {
-      readonly rule: 'line-over-rating';
-      readonly supply: string;
-      /** Counted from 1. */
-      readonly line: number;
-      readonly amps: number;
-      readonly rating: number;
+      readonly rule: 'run-too-long';
+      readonly line: string;
+      readonly metres: number;
+      readonly unknown: number;
+      readonly reach: number;
+      readonly by: 'run' | 'rig' | 'practice';
     }
-  /** More flows in the neutral than a line is made for. */
-  | { readonly rule: 'neutral-over-rating'; readonly supply: string; readonly amps: number; readonly rating: number }
-  /** Known units and what else hangs there weigh more than somebody allows. */
+  | { readonly rule: 'run-open' | 'run-end-unsaid'; readonly line: string }
+  /** No universe in which all units of it have slots, of these in which some have. */
+  | { readonly rule: 'run-mixed'; readonly line: string; readonly universes: readonly Universe[] }
+  /** Units with slots in `universes` on a run that carries others. */
   | {
-      readonly rule: 'position-over-limit';
-      readonly position: string;
-      readonly kilograms: number;
-      readonly limit: number;
-      readonly person: string;
-      readonly on: string;
+      readonly rule: 'run-other-universe';
+      readonly line: string;
+      readonly carried: readonly Universe[];
+      readonly universes: readonly Universe[];
     }
-  /** Within its rating, but more than the venue's rules let a breaker carry for hours. */
-  | {
-      readonly rule: 'circuit-over-share';
-      readonly circuit: string;
-      readonly amps: number;
-      readonly rating: number;
-      readonly share: number;
-      readonly rules: string;
-    }
-  | {
-      readonly rule: 'line-over-share';
-      readonly supply: string;
-      readonly line: number;
-      readonly amps: number;
-      readonly rating: number;
-      readonly share: number;
-      readonly rules: string;
-    }
-  /** A circuit names a supply that is not there. */
-  | { readonly rule: 'circuit-supply-gone'; readonly circuit: string; readonly supply: string }
-  /** A circuit has a phase that its supply has not, or none of three. */
-  | {
-      readonly rule: 'circuit-phase';
-      readonly circuit: string;
-      readonly supply: string;
-      readonly phases: 1 | 3;
-      readonly phase: string | null;
-    }
-  /** More units of a type than its manual allows on such a breaker. */
-  | {
-      readonly rule: 'circuit-crowded';
-      readonly circuit: string;
-      readonly type: string;
-      readonly units: number;
-      readonly breaker: string;
-      readonly most: number;
-    }
-  /** Units on a voltage that they are not made for. */
-  | { readonly rule: 'unit-voltage'; readonly circuit: string; readonly volts: number }
-  /** Nobody knows what some units of a circuit draw, so that its load is more than is known. */
-  | { readonly rule: 'circuit-power-unknown'; readonly circuit: string }
-  /** Loads are reckoned at a voltage that nobody said. */
-  | { readonly rule: 'volts-unsaid'; readonly volts: number }
-  /** Nobody knows what some units at a position with a limit weigh. */
-  | { readonly rule: 'position-weight-unknown'; readonly position: string }
-  /** Nobody is named who answers for a limit. */
-  | { readonly rule: 'limit-unsigned'; readonly position: string; readonly limit: number }
-  /** Units name a circuit that no card describes, though other circuits are described. */
-  | { readonly rule: 'circuit-undescribed'; readonly circuit: string }
-  /** The largest line lies well above the mean of the three. */
-  | { readonly rule: 'lines-unbalanced'; readonly supply: string; readonly most: number; readonly least: number };
+  /** No universe comes out where it begins. */
+  | { readonly rule: 'run-silent'; readonly line: string; readonly from: NamedSource }
+  /** Units on a run that nobody has described. */
+  | { readonly rule: 'run-undescribed'; readonly line: string }
+  /** What it begins at is gone, or has no such output. */
+  | { readonly rule: 'run-source-gone' | 'run-source-beyond'; readonly line: string; readonly from: NamedSource }
+  /** Runs that begin behind each other, round in a ring. */
+  | { readonly rule: 'run-ring'; readonly lines: readonly string[] }
+  | { readonly rule: 'run-source-shared'; readonly lines: readonly string[]; readonly from: NamedSource }
+  /** A splitter that is on no run, or on one that is gone; `line` is its name. */
+  | { readonly rule: 'splitter-loose'; readonly splitter: string; readonly line: string };
 
 export type PlantRule = PlantTrouble['rule'];
 
 export const PLANT_RULES = [
   'card-unreadable',
-  'circuit-over-rating',
-  'line-over-rating',
-  'neutral-over-rating',
-  'position-over-limit',
-  'circuit-over-share',
-  'line-over-share',
-  'circuit-supply-gone',
-  'circuit-phase',
-  'circuit-crowded',
-  'unit-voltage',
-  'circuit-power-unknown',
-  'volts-unsaid',
-  'position-weight-unknown',
-  'limit-unsigned',
-  'circuit-undescribed',
-  'lines-unbalanced',
+  ...NETWORK_RULES,
+  'run-overloaded',
+  'run-too-long',
+  'run-open',
+  'run-mixed',
+  'run-other-universe',
+  'run-silent',
+  'run-source-gone',
+  'run-source-beyond',
+  'run-ring',
+  'run-source-shared',
+  'splitter-loose',
+  'run-end-unsaid',
+  'run-undescribed',
+  ...SUPPLY_RULES,
 ] as const satisfies readonly PlantRule[];

@@ -4,6 +4,7 @@ import type { Edit, Plan, PlanName } from '../model/edit.ts';
 import { ADDRESS_FIELDS, type CellValue, type Field } from '../model/field.ts';
 import type { Fixture } from '../model/fixture.ts';
 import type { FixtureId } from '../model/ids.ts';
+import { lockedAgainst } from '../model/locked.ts';
 import { cellOf } from '../model/read-fixture.ts';
 import type { Rig } from '../model/rig.ts';
 import type { PlanRefusal } from './plan-refusal.ts';
@@ -19,9 +20,11 @@ export function chosen(rig: Rig, ids: readonly FixtureId[]): Result<readonly Fix
   return fixtures.length === 0 ? refuse({ code: 'nothing-chosen' }) : ok(fixtures);
 }
 
-/** The plan of `edits`, or a refusal when there are none. */
-export function planOf(name: PlanName, edits: readonly Edit[]): Result<Plan, PlanRefusal> {
-  return edits.length === 0 ? refuse({ code: 'changes-nothing' }) : ok({ name, edits });
+/** The plan of `edits`; refused when there are none, and when they would move a unit that is locked. [LK2] */
+export function planOf(rig: Rig, name: PlanName, edits: readonly Edit[]): Result<Plan, PlanRefusal> {
+  if (edits.length === 0) return refuse({ code: 'changes-nothing' });
+  const fixture = lockedAgainst(rig, edits);
+  return fixture === undefined ? ok({ name, edits }) : refuse({ code: 'locked', fixture });
 }
 
 /** The edit that makes a cell `value`, unless it is that already. */

@@ -10,6 +10,7 @@ import { footprintsOf, modeOf } from '../model/find-mode.ts';
 import type { Finding, SlotRun } from '../model/finding.ts';
 import type { Fixture } from '../model/fixture.ts';
 import { type FixtureId, modeId } from '../model/ids.ts';
+import { isLocked } from '../model/locked.ts';
 import type { Rig } from '../model/rig.ts';
 import { cellEdits, planOf } from './chosen.ts';
 import type { PlanRefusal } from './plan-refusal.ts';
@@ -21,7 +22,7 @@ interface Party {
   readonly claims: readonly Claim[];
   /** How many others, and ends of universes, its claims run into. */
   readonly trouble: number;
-  /** Its slots are not known, so that no room can be found for it. */
+  /** Its slots are not known, so that no room can be found for it; or one of it is locked. */
   readonly fixed: boolean;
 }
 
@@ -106,7 +107,7 @@ function partiesOf(
         fixtures: group,
         claims,
         trouble: weigh ? troubleOf(rig, group, one, index) : 0,
-        fixed: modeOf(rig, one) === undefined,
+        fixed: modeOf(rig, one) === undefined || group.some(isLocked),
       },
     ];
   });
@@ -131,6 +132,10 @@ function troubleOf(rig: Rig, group: readonly Fixture[], one: Fixture, index: Occ
 
 function allButOne(parties: readonly Party[]): Parties {
   if (parties.length < 2) return refuse({ code: 'finding-gone' });
+  const held = parties.flatMap(({ fixtures }) => fixtures.filter(isLocked));
+  if (parties.filter(({ fixtures }) => fixtures.some(isLocked)).length > 1) {
+    return refuse({ code: 'held', fixtures: held.map(({ id }) => id).sort() });
+  }
   const stays = [...parties].sort(compareStaying)[0];
   return ok(parties.filter((party) => party !== stays));
 }
@@ -165,7 +170,7 @@ function moveParties(rig: Rig, parties: readonly Party[], index: OccupancyIndex)
     if (!moved.ok) return moved;
     edits.push(...moved.value);
   }
-  return planOf('clear-clash', edits);
+  return planOf(rig, 'clear-clash', edits);
 }
 
 function moveParty(rig: Rig, { fixtures, claims }: Party, room: Room): Result<readonly Edit[], PlanRefusal> {

@@ -24,6 +24,7 @@ export function fillDownPlan(
   const [first, ...others] = fixtures.value;
   if (first === undefined) return refuse({ code: 'nothing-chosen' });
   return planOf(
+    rig,
     'fill',
     others.flatMap((fixture) => fields.flatMap((field) => cellEdits(fixture, field, cellOf(first, field)))),
   );
@@ -54,7 +55,7 @@ export function seriesPlan(
     if (!filled.ok) return filled;
     edits.push(...filled.value);
   }
-  return planOf('series', edits);
+  return planOf(rig, 'series', edits);
 }
 
 type Edits = Result<readonly Edit[], PlanRefusal>;

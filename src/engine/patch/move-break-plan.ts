@@ -26,6 +26,7 @@ export function moveBreakPlan(rig: Rig, { fixture: id, part }: BreakOf, to: Abso
   const over = slotOf(to) + footprintAt(modeOf(rig, fixture), part - 1) - 1 - SLOTS;
   if (over > 0) return refuse({ code: 'crosses-end', fixture: id, over });
   return planOf(
+    rig,
     'move',
     partyOf(rig, fixture).flatMap((each) => cellEdits(each, field, to)),
   );

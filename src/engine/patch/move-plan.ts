@@ -28,7 +28,7 @@ export function movePlan(rig: Rig, ids: readonly FixtureId[], move: Move): Resul
     if (outside !== undefined) return refuse(outside);
     edits.push(...shiftEdits(fixture, by));
   }
-  return planOf('move', edits);
+  return planOf(rig, 'move', edits);
 }
 
 function shiftEdits(fixture: Fixture, by: number): readonly Edit[] {

@@ -1,5 +1,6 @@
 import type { Fixture } from '../model/fixture.ts';
 import { type FixtureId, modeId } from '../model/ids.ts';
+import { isLocked } from '../model/locked.ts';
 
 /** Fixtures that act as one, or one alone: whatever moves one of them moves them all. Sorted by id, never empty. */
 export interface Party {
@@ -30,5 +31,8 @@ function keyOf(fixture: Fixture): string {
   if (channel === null || addresses.length === 0) return `alone ${id}`;
   return `${channel} ${addresses.join(' ')} ${modeId(fixture.type, fixture.mode)}`;
 }
+
+/** Whether any of it is locked: those that act as one stand as one. [LK1] */
+export const isHeld = ({ fixtures }: Party) => fixtures.some(isLocked);
 
 export const hasAny = ({ fixtures }: Party, ids: ReadonlySet<FixtureId>) => fixtures.some(({ id }) => ids.has(id));

@@ -47,7 +47,7 @@ describe('place', () => {
       const plan = placePlan(rig, request);
       expect(placePlan(shuffled(rig), request)).toEqual(plan);
       if (!plan.ok) {
-        expect(['mode-unknown', 'too-wide', 'changes-nothing']).toContain(plan.error.code);
+        expect(['mode-unknown', 'too-wide', 'changes-nothing', 'locked']).toContain(plan.error.code);
         continue;
       }
       const placed = applyEdits(rig, plan.value.edits);

@@ -40,7 +40,7 @@ export function placePlan(
     edits.push(...addressEdits(fixture, placed.value.addresses));
     cursor = placed.value.cursor;
   }
-  return planOf('place', edits);
+  return planOf(rig, 'place', edits);
 }
 
 interface Placed {

@@ -1,3 +1,4 @@
+import type { Universe } from '../model/address.ts';
 import type { Field } from '../model/field.ts';
 import type { Rule } from '../model/finding.ts';
 import type { FixtureId } from '../model/ids.ts';
@@ -33,12 +34,28 @@ export type PlanRefusal =
   | { readonly code: 'too-many-breaks'; readonly mode: string; readonly breaks: number }
   /** A break of the mode takes more slots than a universe has. */
   | { readonly code: 'mode-too-wide'; readonly mode: string; readonly slots: number }
+  /** It is locked: nobody moves it before it is unlocked. */
+  | { readonly code: 'locked'; readonly fixture: FixtureId }
+  /** Nothing more can be moved: these locked units hold what is left in its place. By id, never empty. */
+  | { readonly code: 'held'; readonly fixtures: readonly FixtureId[] }
+  /** A lock says why, or who set it. */
+  | { readonly code: 'no-reason' }
   /** The finding does not stand any more. */
   | { readonly code: 'finding-gone' }
-  /** A name is wanted, and none was given. */
+  /** The crew has not said how sACN numbers and Port-Addresses go together. */
+  | { readonly code: 'no-convention' }
+  /** The crew's convention gives the universe no Port-Address. */
+  | { readonly code: 'no-port-address'; readonly universe: Universe }
+  /** Every port of the node listens to something, or it has none. */
+  | { readonly code: 'no-free-port'; readonly node: string }
+  /** A port listens to every universe that travels by a network. */
+  | { readonly code: 'nothing-unheard' }
+  /** What is to be made or renamed has no name. */
   | { readonly code: 'no-name' }
-  /** Another one of its kind has that name. */
+  /** Another one is called so already. */
   | { readonly code: 'name-taken'; readonly name: string }
+  /** The run, splitter or unit is not where the request has it. */
+  | { readonly code: 'not-on-run' }
   /** The supply is not there any more. */
   | { readonly code: 'no-such-supply' }
   /** A supply of one phase has nothing to balance. */

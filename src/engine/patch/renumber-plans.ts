@@ -29,7 +29,7 @@ export function renumberChannels(rig: Rig, { fixtures: ids, from, step }: Number
     }
     edits.push(...cellEdits(fixture, 'channel', value));
   }
-  return planOf('renumber-channels', edits);
+  return planOf(rig, 'renumber-channels', edits);
 }
 
 /**
@@ -44,7 +44,7 @@ export function renumberUnits(rig: Rig, { fixtures: ids, from, step }: Numbering
   const edits = [...alongPositions(fixtures.value).values()].flatMap((units) =>
     units.sort(compareUnits).flatMap((fixture, at) => cellEdits(fixture, 'unit', String(from + at * step))),
   );
-  return planOf('renumber-units', edits);
+  return planOf(rig, 'renumber-units', edits);
 }
 
 function alongPositions(fixtures: readonly Fixture[]): Map<string, Fixture[]> {

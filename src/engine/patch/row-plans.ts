@@ -31,7 +31,7 @@ export function insertPlan(rig: Rig, { after, rows }: InsertRequest, makeId: Mak
     return refuse({ code: 'no-such-fixture', fixture: after });
   }
   if (rows.length > ROWS_AT_ONCE) return refuse({ code: 'bad-number', value: rows.length });
-  return planOf('insert', addRows(rig, after, rows, makeId));
+  return planOf(rig, 'insert', addRows(rig, after, rows, makeId));
 }
 
 /** Takes rows out. [PL10] */
@@ -39,6 +39,7 @@ export function removePlan(rig: Rig, ids: readonly FixtureId[]): Result<Plan, Pl
   const fixtures = chosen(rig, ids);
   if (!fixtures.ok) return fixtures;
   return planOf(
+    rig,
     'remove',
     fixtures.value.map(({ id }) => ({ kind: 'remove-fixture', fixture: id })),
   );
@@ -72,7 +73,7 @@ export function duplicatePlan(
   );
   const placed = addresses === 'none' ? ok(rows.flat().map(({ cells }) => cells)) : placeCopies(rig, rows.flat());
   if (!placed.ok) return placed;
-  return planOf('duplicate', addRows(rig, sources[sources.length - 1]?.id ?? null, placed.value, makeId));
+  return planOf(rig, 'duplicate', addRows(rig, sources[sources.length - 1]?.id ?? null, placed.value, makeId));
 }
 
 function copyOf(fixture: Fixture, units: TakenUnits): Cells {

@@ -12,5 +12,5 @@ export function swapPlan(rig: Rig, one: FixtureId, other: FixtureId): Result<Pla
   const [a, b] = fixtures.value;
   if (a === undefined || b === undefined) return refuse({ code: 'changes-nothing' });
   if (a.addresses.length + b.addresses.length === 0) return refuse({ code: 'not-patched' });
-  return planOf('swap', [...addressEdits(a, b.addresses), ...addressEdits(b, a.addresses)]);
+  return planOf(rig, 'swap', [...addressEdits(a, b.addresses), ...addressEdits(b, a.addresses)]);
 }

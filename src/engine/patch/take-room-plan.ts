@@ -22,5 +22,5 @@ export function takeRoomPlan(rig: Rig, id: FixtureId, start: Absolute): Result<P
   });
   const over = slotOf(start) + (next - start) - 1 - SLOTS;
   if (over > 0) return refuse({ code: 'crosses-end', fixture: id, over });
-  return planOf('move', addressEdits(fixture, addresses));
+  return planOf(rig, 'move', addressEdits(fixture, addresses));
 }

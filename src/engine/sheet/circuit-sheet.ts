@@ -33,7 +33,7 @@ const COLUMNS = [
   'factorless',
   'unsuited',
   'perBreaker',
-  'standing',
+  'stands',
 ] as const satisfies readonly SheetColumn[];
 
 /** One row per circuit, in natural order: what feeds it, what hangs on it, what that draws, and of what nobody knows it. [SU8] */

@@ -85,7 +85,7 @@ describe('sheets of what is fed and what hangs', () => {
       'C10 | - | - | - | - | 1 | 1000 | 4.35 | 80 % of a breaker’s rating, by house rules | -',
       '- | - | - | - | - | 1 | 33.3 | 0.14 | 80 % of a breaker’s rating, by house rules | -',
     ]);
-    expect(rowsOf('circuits', SAID, ['circuit', 'standing'])).toEqual([
+    expect(rowsOf('circuits', SAID, ['circuit', 'stands'])).toEqual([
       'C2 | Circuit “C2” draws 4.49 A, more than the 80 % of 5 A that it may carry for hours by house rules: LX 1 · 1 and LX 1 · 10',
       'C3 | -',
       'C10 | Circuit “C10” is not described, though others are: LX 1 · 2',
@@ -102,7 +102,7 @@ describe('sheets of what is fed and what hangs', () => {
         'Pit | - | 0 | 0 | 0 | 0 | 100 | - | - | 100',
       ],
     );
-    const standing = rowsOf('positions', SAID, ['position', 'standing']).filter((row) => !row.endsWith('| -'));
+    const standing = rowsOf('positions', SAID, ['position', 'stands']).filter((row) => !row.endsWith('| -'));
     expect(standing).toEqual([
       'LX 1 | “LX 1” holds 23.2 kg; Ona Reeve allows 20 kg, as of 2026-11-25. Take weight off, or ask a rigger; “LX 1” holds more than is reckoned: nobody knows the weight of LX 1 · 10',
       'Pit | Nobody is named who allows 100 kg at “Pit”. Name the person responsible',

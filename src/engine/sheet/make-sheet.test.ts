@@ -15,7 +15,17 @@ const LOADS = {
   circuitCautions: ['draws'],
   positionCautions: ['weighs'],
 };
-const NOTHING = { findings: [], say: () => '', slots: SLOTS, loads: LOADS, cautions: () => [], cautionFoot: '' };
+const RUNS = { source: () => '', unit: '', splitter: () => '' };
+const NOTHING = {
+  findings: [],
+  say: () => '',
+  slots: SLOTS,
+  loads: LOADS,
+  runs: RUNS,
+  cautions: () => [],
+  cautionFoot: '',
+  way: () => '',
+};
 
 function unitsOf(fixtures: readonly Fixture[]): string {
   return fixtures.map(({ unit }) => unit).join(' ');

@@ -28,7 +28,7 @@ const COLUMNS = [
   'person',
   'on',
   'remaining',
-  'standing',
+  'stands',
 ] as const satisfies readonly SheetColumn[];
 
 /**

@@ -4,6 +4,8 @@ import type { Finding } from '../model/finding.ts';
 import type { Fixture } from '../model/fixture.ts';
 import type { Hazards } from '../model/fixture-type.ts';
 import { foldName } from '../model/ids.ts';
+import type { NamedSource } from '../model/named-source.ts';
+import type { Delivery } from '../model/plant.ts';
 import type { Mode, Rig } from '../model/rig.ts';
 import { hasCopies } from '../type/copied-types.ts';
 import type { PinnedUse } from '../type/pin-slots.ts';
@@ -19,6 +21,8 @@ export const SHEET_KINDS = [
   'circuits',
   'positions',
   'findings',
+  'network',
+  'runs',
 ] as const;
 
 export type SheetKind = (typeof SHEET_KINDS)[number];
@@ -62,6 +66,22 @@ export type SheetColumn =
   | 'finding'
   | 'units'
   | 'channels'
+  | 'by'
+  | 'sacn'
+  | 'group'
+  | 'portAddress'
+  | 'node'
+  | 'nodeAddress'
+  | 'port'
+  | 'slotsUsed'
+  | 'standing'
+  | 'runFrom'
+  | 'runPlace'
+  | 'runLink'
+  | 'runMetres'
+  | 'runUnknown'
+  | 'runLoads'
+  | 'runFindings'
   | 'supply'
   | 'phase'
   | 'breaker'
@@ -73,7 +93,7 @@ export type SheetColumn =
   | 'person'
   | 'on'
   | 'remaining'
-  | 'standing';
+  | 'stands';
 
 /** A line under the table: a part of the rig that is no fixture, so that the sheet is the whole rig, or a finding. */
 export type FootLine =
@@ -133,15 +153,25 @@ export interface LoadStanding {
   readonly positionCautions: readonly string[];
 }
 
+/** How what is on a run is said. */
+export interface RunStanding {
+  readonly source: (from: NamedSource) => string;
+  readonly unit: string;
+  readonly splitter: (name: string) => string;
+}
+
 /** What stands when the sheet is made, how it is said, and what to mind with a type that has hazards. */
 export interface Standing {
   readonly findings: readonly Finding[];
   readonly say: (finding: Finding) => string;
   readonly slots: SlotWords;
   readonly loads: LoadStanding;
+  readonly runs: RunStanding;
   readonly cautions: (hazards: Hazards) => readonly string[];
   /** Who has the last word: under all cautions. */
   readonly cautionFoot: string;
+  /** What a universe travels by. */
+  readonly way: (by: Delivery['by']) => string;
 }
 
 /** The cautions of every type that is named on a sheet of these units, under which stands who has the last word. */

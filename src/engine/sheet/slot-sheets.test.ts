@@ -24,8 +24,10 @@ const STANDING: Standing = {
     values: ({ ranges }) => ranges.map(({ from, name }) => `${from} ${name}`).join(';'),
   },
   loads: { rule: '', units: () => '', circuitCautions: [], positionCautions: [] },
+  runs: { source: () => '', unit: '', splitter: () => '' },
   cautions: ({ strobe, movingParts }) => [...(strobe ? ['flashes'] : []), ...(movingParts ? ['moves'] : [])],
   cautionFoot: 'last word',
+  way: () => '',
 };
 
 type Row = Readonly<Record<string, string | number | null | undefined>>;
@@ -120,7 +122,7 @@ it('every sheet that names a unit has the cautions of its type at its foot, and 
     {
       kind: 'add-fixture',
       fixture: fixtureId('s'),
-      cells: { type: 'Strobe', mode: 'Intensity and rate', address: 7, channel: 1 },
+      cells: { type: 'Strobe', mode: 'Intensity and rate', address: 7, channel: 1, run: 'A' },
     },
   ];
   const rig = applyEdits(EMPTY_RIG, edits);

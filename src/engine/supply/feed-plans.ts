@@ -21,7 +21,7 @@ export function feedPlan(rig: Rig, ids: readonly FixtureId[], circuit: string): 
   const moved = fixtures.value
     .filter((fixture) => nameKey(fixture.circuit) !== key)
     .flatMap((fixture) => cellEdits(fixture, 'circuit', wanted));
-  return planOf('set-supply', [...described, ...moved]);
+  return planOf(rig, 'set-supply', [...described, ...moved]);
 }
 
 /** What is known by its name and can be added, renamed and taken away. */
@@ -53,12 +53,15 @@ export function renameNamed(
   if (!free.ok) return free;
   const cells = { name: name.trim() };
   const card = moveCard(rig, kind, key, { key: free.value, cells });
-  return planOf(PLAN[kind], [...card, ...(kind === 'circuit' ? unitsNaming : circuitsNaming)(rig, key, cells.name)]);
+  return planOf(rig, PLAN[kind], [
+    ...card,
+    ...(kind === 'circuit' ? unitsNaming : circuitsNaming)(rig, key, cells.name),
+  ]);
 }
 
 /** Takes a card away. What names it goes on doing so. [SF4] */
 export const removeNamed = (rig: Rig, kind: NamedKind, key: string): Result<Plan, PlanRefusal> =>
-  planOf(PLAN[kind], removeCard(rig, kind, key));
+  planOf(rig, PLAN[kind], removeCard(rig, kind, key));
 
 function freeKey(rig: Rig, kind: NamedKind, name: string): Result<string, PlanRefusal> {
   const key = nameKey(name);

@@ -32,6 +32,7 @@ export interface BesideCommand {
     | 'clear-finding'
     | 'ribbon'
     | 'slots'
+    | 'lock'
     | 'keys';
 }
 
@@ -54,6 +55,7 @@ const PLAIN: Readonly<Record<string, Command>> = {
   F1: { kind: 'keys' },
   F4: { kind: 'slots' },
   F6: { kind: 'ribbon' },
+  F7: { kind: 'lock' },
   F8: { kind: 'next-finding' },
   F9: { kind: 'clear-finding' },
   Tab: { kind: 'tab', step: 1 },

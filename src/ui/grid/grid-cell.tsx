@@ -1,10 +1,12 @@
 import type { ReactNode } from 'react';
 import type { Severity } from '#engine/model/finding.ts';
+import { isLocked } from '#engine/model/locked.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { Mark } from '../kit/mark.tsx';
 import type { RowView } from '../live/row-views.ts';
 import { cellText } from '../live/rows/cell-text.ts';
 import type { ColumnId } from '../live/rows/column.ts';
+import { LockMark } from '../locks/lock-mark.tsx';
 import { cellClasses, MARKED } from './cell-looks.ts';
 import { PersonTag } from './person-tag.tsx';
 
@@ -35,6 +37,9 @@ export function GridCell({ id, row, column, index, rig, mark, look, children }: 
       className={cellClasses(column, look)}
       style={{ width: `var(--w-${column})` }}
     >
+      {column === 'address' && children === undefined && isLocked(row.fixture) ? (
+        <LockMark reason={row.fixture.lock} className="mr-1 text-soft" />
+      ) : null}
       {children ?? <CellText text={cellText(rig, row.fixture, column)} mark={mark} />}
       {here.map((person) => (
         <PersonTag key={person.id} person={person} inset={look === 'cursor' ? 'within' : 'edge'} />

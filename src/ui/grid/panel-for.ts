@@ -1,4 +1,6 @@
 import type { Finding, Rule } from '#engine/model/finding.ts';
+import { isOnNetworkPage } from '../panels/network/finding-places.ts';
+import type { RigPage } from '../panels/rig/rig-address.ts';
 import type { PanelName } from './sheet.ts';
 
 const PANELS: Partial<Readonly<Record<Rule, PanelName>>> = {
@@ -29,3 +31,6 @@ const PANELS: Partial<Readonly<Record<Rule, PanelName>>> = {
 
 /** The panel in which a finding is dealt with; undefined when a plan, or a look at the row, does. */
 export const panelFor = ({ rule }: Finding): PanelName | undefined => PANELS[rule];
+
+/** The page of the rig on which a finding is dealt with; undefined when it is in the sheet. */
+export const pageFor = (finding: Finding): RigPage | undefined => (isOnNetworkPage(finding) ? 'network' : undefined);

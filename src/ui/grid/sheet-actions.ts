@@ -1,6 +1,8 @@
 import type { Result } from '#base/result.ts';
 import { getRow } from '#base/table.ts';
+import { isAddressField } from '#engine/model/cell-text.ts';
 import type { Plan } from '#engine/model/edit.ts';
+import { isLocked } from '#engine/model/locked.ts';
 import { rowsInOrder } from '#engine/model/row-order.ts';
 import { fillDownPlan } from '#engine/patch/fill-plans.ts';
 import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
@@ -130,7 +132,7 @@ export function takeBack(sheet: Sheet, way: 'undo' | 'redo'): void {
   else sheet.set({ notice: { kind: way === 'undo' ? 'nothing-to-undo' : 'nothing-to-redo' } });
 }
 
-/** Opens the cursor's cell: with `text` in place of what it holds, or else with that. A cell nobody writes stays shut. */
+/** Opens the cursor's cell: with `text` in place of what it holds, or else with that. A cell nobody writes stays shut, and so does a locked address. [LK3] */
 export function openCell(sheet: Sheet, text?: string): void {
   const cell = sheet.state().selection?.cursor;
   if (cell === undefined || !isWritable(cell.column)) return;
@@ -139,6 +141,10 @@ export function openCell(sheet: Sheet, text?: string): void {
   if (fixture === undefined) return;
   if (!sheet.store.canEdit()) {
     sheet.set({ notice: { kind: 'refused', refusal: { code: 'read-only' } } });
+    return;
+  }
+  if (isAddressField(cell.column) && isLocked(fixture)) {
+    sheet.set({ notice: { kind: 'no-plan', refusal: { code: 'locked', fixture: fixture.id } } });
     return;
   }
   const held = cellText(rig, fixture, cell.column);

@@ -9,12 +9,14 @@ import { checkRig } from '#engine/check/check-rig.ts';
 import type { Edit } from '#engine/model/edit.ts';
 import { type FixtureId, fixtureId } from '#engine/model/ids.ts';
 import { rowsInOrder } from '#engine/model/row-order.ts';
+import { movePlan } from '#engine/patch/move-plan.ts';
 import { linkAlone } from '../live/link-alone.ts';
 import { openRigStore } from '../live/rig-store.ts';
 import { cellText } from '../live/rows/cell-text.ts';
 import { rowOrder } from '../live/rows/row-order.ts';
 import { EVERYTHING } from '../live/rows/view.ts';
 import { commandOf } from './commands.ts';
+import { lockSelected } from './lock-selected.ts';
 import { selectCell, selectedRows, stretchTo } from './selection.ts';
 import { createSheet } from './sheet.ts';
 import {
@@ -193,6 +195,36 @@ describe('sheet', () => {
     key(imke, 'x');
     expect(imke.sheet.state().editing).toBeUndefined();
     expect(cell(imke, 'f0', 'unit')).toBe('0');
+  });
+
+  it('[LK3] keeps a locked address from typing, clearing, pasting and a plan looked at before it was locked', () => {
+    const { imke, tomas, exchange } = twoPeople(3);
+    const address = (id: string) => cell(imke, id, 'address');
+    goTo(imke, 'f0', 'address');
+    type(imke, '9');
+    exchange();
+    const moved = movePlan(imke.store.rig(), [fixtureId('f0')], { by: 1 });
+    goTo(tomas, 'f0', 'address');
+    lockSelected(tomas.sheet, 'Tomas');
+    expect(tomas.sheet.state().notice).toEqual({ kind: 'locks', way: 'locked', units: 1 });
+    exchange();
+    const refusal = { code: 'locked', fixture: 'f0' };
+    expect(moved.ok && imke.store.apply(moved.value)).toEqual({ ok: false, error: refusal });
+    goTo(imke, 'f0', 'address');
+    key(imke, '7');
+    expect(imke.sheet.state()).toMatchObject({ editing: undefined, notice: { kind: 'no-plan', refusal } });
+    key(imke, 'Delete');
+    expect(imke.sheet.state().notice).toEqual({ kind: 'refused', refusal });
+    pasteText(imke.sheet, '1:40');
+    expect(imke.sheet.state().notice).toEqual({ kind: 'refused', refusal });
+    expect(address('f0')).toBe('1:9');
+    // Undo takes back what I did, locked since or not; what is locked may be written otherwise.
+    expect(imke.store.undo()).toBe('edit');
+    expect(address('f0')).toBe('');
+    lockSelected(imke.sheet, 'Imke');
+    expect(imke.sheet.state().notice).toEqual({ kind: 'locks', way: 'unlocked', units: 1 });
+    key(imke, '7');
+    expect(imke.sheet.state().editing?.text).toBe('7');
   });
 
   it('Tab past the last cell leaves the sheet to the browser', () => {

@@ -12,7 +12,7 @@ import { type Layout, type RowOrder, rowOrder } from '../live/rows/row-order.ts'
 import { EVERYTHING, type View } from '../live/rows/view.ts';
 import { type ColumnSettings, mostBreaks, readColumnSettings, visibleColumns } from './column-settings.ts';
 import type { PasteRefusal } from './plans/paste-cells.ts';
-import { type CellRef, type Ground, mendSelection, type Selection } from './selection.ts';
+import { type CellRef, type Ground, mendSelection, type Selection, selectCell } from './selection.ts';
 
 /** A cell that is open for typing. */
 export interface Editing {
@@ -32,7 +32,8 @@ export type Notice =
   | { readonly kind: 'undone' | 'redone'; readonly plan: PlanName }
   | { readonly kind: 'nothing-to-undo' | 'nothing-to-redo' | 'no-finding' }
   | { readonly kind: 'not-found' | 'row-gone'; readonly text: string }
-  | { readonly kind: 'done'; readonly plan: PlanName };
+  | { readonly kind: 'done'; readonly plan: PlanName }
+  | { readonly kind: 'locks'; readonly way: 'locked' | 'unlocked'; readonly units: number };
 
 /** A plan that is looked at before it is applied. */
 export interface Previewed {
@@ -134,6 +135,7 @@ export function createSheet(store: RigStore, makeId: MakeId, keeper: ViewKeeper)
   const keepCursor = () => place(mendSelection(ground(), state.selection, line));
   const select = (selection: Selection | undefined) => {
     seen = true;
+    if (selection !== undefined) store.setUnit(selection.cursor.row);
     place(selection);
   };
   const setOrder = (next: RowOrder, part: Partial<SheetState>) => {
@@ -155,6 +157,12 @@ export function createSheet(store: RigStore, makeId: MakeId, keeper: ViewKeeper)
     const columns = visibleColumns(state.settings, mostBreaks(store.rig()));
     setOrder(rowOrder(store.rig(), state.view, isFlagged), { columns });
   };
+  const goToUnit = () => {
+    const row = store.unit();
+    const [column] = state.columns;
+    if (row === undefined || column === undefined || lineOf(order, row) < 0) return;
+    place(selectCell({ row, column: state.selection?.cursor.column ?? column }));
+  };
   keepCursor();
 
   return {
@@ -173,6 +181,7 @@ export function createSheet(store: RigStore, makeId: MakeId, keeper: ViewKeeper)
     set: put,
     open() {
       catchUp();
+      goToUnit();
       const stop = store.onStep(follow);
       return () => {
         stop();

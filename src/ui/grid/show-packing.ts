@@ -25,7 +25,7 @@ export function showRepair(sheet: Sheet, options: Partial<RepairOptions>): void 
   const made = repairPlan(rig, options, store.occupancy());
   const told = (value: Repair) => ({
     plan: value.plan,
-    says: repairSentences(value),
+    says: repairSentences(value, rig),
     costs: costsOf(rig, value, { ...REPAIR_DEFAULTS, ...options }),
   });
   showTold(sheet, made.ok ? ok(told(made.value)) : made);

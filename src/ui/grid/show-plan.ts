@@ -28,7 +28,10 @@ export function showSeries(sheet: Sheet): void {
   showPlan(sheet, seriesPlan(sheet.store.rig(), rows, columns.filter(isWritable)));
 }
 
-/** Shows the first thing that clears a finding of a row: a plan, or the panel where it is dealt with; false when no finding of it has one. */
+/**
+ * Shows the first thing that clears a finding of a row: a plan, or the panel where it is dealt with, or which locks hold it;
+ * false when no finding of it has one.
+ */
 export function showClearing(sheet: Sheet, row: FixtureId): boolean {
   const { store } = sheet;
   if (getRow(store.rig().fixtures, row) === undefined) return false;
@@ -39,7 +42,7 @@ export function showClearing(sheet: Sheet, row: FixtureId): boolean {
       return true;
     }
     const plan = clearClash(store.rig(), finding, store.occupancy());
-    if (!plan.ok) continue;
+    if (!plan.ok && plan.error.code !== 'held' && plan.error.code !== 'locked') continue;
     showPlan(sheet, plan);
     return true;
   }

@@ -37,6 +37,7 @@ const BESIDE: Readonly<Record<BesideCommand['kind'], true>> = {
   'clear-finding': true,
   ribbon: true,
   slots: true,
+  lock: true,
   keys: true,
 };
 

@@ -4,6 +4,7 @@ import { useMe } from '../kit/data/use-me.ts';
 import { useRig } from '../kit/data/use-rigs.ts';
 import { connectRig } from './connect-rig.ts';
 import type { SaveStatus } from './link.ts';
+import { MyName } from './my-name.ts';
 import type { RigStore } from './rig-store.ts';
 import { useLibraryNews } from './use-library-news.ts';
 
@@ -20,7 +21,8 @@ export interface OpenRigProps {
  * undone on another.
  */
 export function OpenRig({ rigId, children }: OpenRigProps) {
-  const user = useMe().value?.user?.id;
+  const me = useMe().value?.user;
+  const user = me?.id;
   const { role, crewId } = useRig(rigId).value ?? {};
   const known = role === undefined ? undefined : role === 'reader' ? 'reader' : 'writer';
   const [store, setStore] = useState<RigStore>();
@@ -36,7 +38,9 @@ export function OpenRig({ rigId, children }: OpenRigProps) {
   useLibraryNews(store, crewId);
   return (
     <Crew value={crewId}>
-      <Opened value={store}>{children}</Opened>
+      <MyName value={me?.name ?? ''}>
+        <Opened value={store}>{children}</Opened>
+      </MyName>
     </Crew>
   );
 }

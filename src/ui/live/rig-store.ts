@@ -11,6 +11,7 @@ import type { NewestRevisions } from '#engine/check/type-findings.ts';
 import type { Edit, Plan, PlanName } from '#engine/model/edit.ts';
 import type { Finding } from '#engine/model/finding.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
+import { lockedAgainst } from '#engine/model/locked.ts';
 import { cellsOf } from '#engine/model/read-fixture.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import type { PersonHere, RigLink, SaveStatus, Where } from './link.ts';
@@ -20,7 +21,11 @@ import { peopleByRow } from './people-by-row.ts';
 import { type RigStep, watchFindings } from './rig-watch.ts';
 import { createRowViews, type RowView } from './row-views.ts';
 
-export type ApplyRefusal = EditRefusal | { readonly code: 'read-only' };
+export type ApplyRefusal =
+  | EditRefusal
+  | { readonly code: 'read-only' }
+  /** The plan would change an address of this unit, which is locked. [LK3] */
+  | { readonly code: 'locked'; readonly fixture: FixtureId };
 
 /** One open rig: its document, reading, findings, history, people and save state behind one door. */
 export interface RigStore {
@@ -48,6 +53,9 @@ export interface RigStore {
   status(): SaveStatus;
   people(): readonly PersonHere[];
   setWhere(where: Where | null): void;
+  /** The unit I was at last, on whatever page of the rig: the next page begins there. */
+  unit(): FixtureId | undefined;
+  setUnit(id: FixtureId): void;
   canEdit(): boolean;
   /** False until there is a rig to show: a copy of this device, or what the server has. */
   hasArrived(): boolean;
@@ -88,6 +96,7 @@ export function openRigStore({ doc, link, origin, isMine, clock }: RigStoreParts
   const rowsChanged = createKeyedListeners<FixtureId>();
   const linkChanged = createListeners();
   let inRows = peopleByRow(link.people(), new Map());
+  let unit: FixtureId | undefined;
   const views = createRowViews({
     rig: watch.rig,
     findingsOf: (id) => watch.checker.findingsOf(id),
@@ -111,8 +120,12 @@ export function openRigStore({ doc, link, origin, isMine, clock }: RigStoreParts
     rowsChanged.tell([...before.keys(), ...inRows.keys()].filter((id) => before.get(id) !== inRows.get(id)));
   });
 
-  const apply = (plan: Plan): Result<void, ApplyRefusal> =>
-    link.canEdit() ? applyPlan(doc, plan, origin) : refuse({ code: 'read-only' });
+  const apply = (plan: Plan): Result<void, ApplyRefusal> => {
+    if (!link.canEdit()) return refuse({ code: 'read-only' });
+    // Asked again here: somebody may have locked the unit since the plan was made.
+    const fixture = lockedAgainst(watch.rig(), plan.edits);
+    return fixture === undefined ? applyPlan(doc, plan, origin) : refuse({ code: 'locked', fixture });
+  };
 
   return {
     rig: watch.rig,
@@ -142,6 +155,10 @@ export function openRigStore({ doc, link, origin, isMine, clock }: RigStoreParts
     status: link.status,
     people: link.people,
     setWhere: link.setWhere,
+    unit: () => unit,
+    setUnit(id) {
+      unit = id;
+    },
     canEdit: link.canEdit,
     hasArrived: link.hasArrived,
     subscribeLink: linkChanged.add,

@@ -86,9 +86,28 @@ describe('carrying', () => {
     const { seen, carry } = open();
     carry.pickUp(block, from, 'keys');
     carry.aim(addressOf('3:9'));
-    expect(seen).toEqual([{ fixture: 'f1', field: 'address2' }]);
+    const cell = { fixture: 'f1', field: 'address2' };
+    expect(seen).toEqual([
+      { ...cell, at: from },
+      { ...cell, at: addressOf('3:9') },
+    ]);
     carry.leave();
-    expect(seen.slice(1)).toEqual([null]);
+    expect(seen.slice(2)).toEqual([null]);
+  });
+
+  it('[LK2] puts nothing down and picks nothing up that is locked, and says so', () => {
+    const { store, carry } = open();
+    const lock = { kind: 'set-cell', fixture: block.fixture, field: 'lock', value: 'Ona' } as const;
+    const last = { kind: 'no-plan', refusal: { code: 'locked', fixture: 'f1' } };
+    carry.pickUp(block, from, 'pointer');
+    carry.aim(addressOf('3:9'));
+    // Locked by somebody else while it is on its way.
+    store.apply({ name: 'lock', edits: [lock] });
+    expect(carry.put()).toBeUndefined();
+    expect(carry.state()).toEqual({ carried: undefined, last });
+    expect(carry.pickUp(block, from, 'keys')).toBe(false);
+    expect(carry.state()).toEqual({ carried: undefined, last });
+    expect(store.row(block.fixture)?.fixture.addresses).toEqual([1, 101]);
   });
 
   it('leaves it where it was: by leaving, at its old address, past slot 512, for a reader', () => {

@@ -1,7 +1,10 @@
+import { getRow } from '#base/table.ts';
 import { type Absolute, absolute, SLOTS, slotOf, type Universe, universeOf } from '#engine/model/address.ts';
 import { ADDRESS_FIELDS } from '#engine/model/field.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
-import { type BreakOf, moveBreakPlan } from '#engine/patch/move-break-plan.ts';
+import { isLocked } from '#engine/model/locked.ts';
+import type { Rig } from '#engine/model/rig.ts';
+import { type BreakOf, moveBreakPlan, partyOf } from '#engine/patch/move-break-plan.ts';
 import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
 import { createListeners } from '../live/listeners.ts';
 import type { ApplyRefusal, RigStore } from '../live/rig-store.ts';
@@ -12,7 +15,7 @@ interface Carried {
   readonly from: Absolute;
   /** Where it would start if it were put down now. */
   readonly at: Absolute;
-  readonly by: 'keys' | 'pointer';
+  readonly by: 'keys' | 'pointer' | 'finger';
 }
 
 /** What came of the last block that was carried. */
@@ -32,7 +35,7 @@ export interface CarryState {
 export interface Carry {
   state(): CarryState;
   subscribe(listen: () => void): () => void;
-  /** False for a reader: the block stays where it is. */
+  /** False for a reader and for a locked unit: the block stays where it is. */
   pickUp(block: BreakOf, from: Absolute, by: Carried['by']): boolean;
   aim(at: Absolute): void;
   /** Carries the move out as one step. Where it went, or undefined when it stayed. */
@@ -52,6 +55,8 @@ export function createCarry(store: RigStore): Carry {
     state = next;
     changed.tell();
   };
+  const tell = ({ fixture, part }: BreakOf, at: Absolute) =>
+    store.setWhere({ fixture, field: ADDRESS_FIELDS[part - 1] ?? 'address', at });
   return {
     state: () => state,
     subscribe: changed.add,
@@ -60,13 +65,20 @@ export function createCarry(store: RigStore): Carry {
         set({ carried: undefined, last: { kind: 'refused', refusal: { code: 'read-only' } } });
         return false;
       }
+      const refusal = heldBy(store.rig(), fixture);
+      if (refusal !== undefined) {
+        set({ carried: undefined, last: { kind: 'no-plan', refusal } });
+        return false;
+      }
       set({ carried: { block: { fixture, part }, from, at: from, by }, last: undefined });
-      store.setWhere({ fixture, field: ADDRESS_FIELDS[part - 1] ?? 'address' });
+      tell({ fixture, part }, from);
       return true;
     },
     aim(at) {
       const { carried } = state;
-      if (carried !== undefined && carried.at !== at) set({ carried: { ...carried, at }, last: undefined });
+      if (carried === undefined || carried.at === at) return;
+      set({ carried: { ...carried, at }, last: undefined });
+      tell(carried.block, at);
     },
     put() {
       const { carried } = state;
@@ -87,6 +99,13 @@ export function createCarry(store: RigStore): Carry {
   };
 }
 
+/** Why a block stays where it is: its unit is locked, or one that acts as one with it. [LK1] */
+function heldBy(rig: Rig, id: FixtureId): PlanRefusal | undefined {
+  const fixture = getRow(rig.fixtures, id);
+  const locked = fixture && partyOf(rig, fixture).find(isLocked);
+  return locked && { code: 'locked', fixture: locked.id };
+}
+
 function putDown(store: RigStore, { block, from, at }: Carried): Carriage {
   if (at === from) return { kind: 'left', fixture: block.fixture, from };
   const plan = moveBreakPlan(store.rig(), block, at);
@@ -100,6 +119,9 @@ function putDown(store: RigStore, { block, from, at }: Carried): Carriage {
 /** Slots that a key carries a block by. */
 const STEPS: Readonly<Record<string, number>> = { ArrowLeft: -1, ArrowRight: 1, PageUp: -10, PageDown: 10 };
 
+/** So many slots along its universe, and not over its ends. */
+export const stepAlong = (at: Absolute, by: number): Absolute => absolute(universeOf(at), within(slotOf(at) + by));
+
 /**
  * Where a key carries a block: along its universe, or with Ctrl up and down to the universe above or below of those shown.
  * Undefined for a key that carries nowhere.
@@ -111,7 +133,7 @@ export function aimOfKey(
 ): Absolute | undefined {
   const universe = universeOf(at);
   const step = STEPS[key];
-  if (step !== undefined) return absolute(universe, within(slotOf(at) + step));
+  if (step !== undefined) return stepAlong(at, step);
   if (!ctrlKey || (key !== 'ArrowUp' && key !== 'ArrowDown')) return undefined;
   const next = universes[universes.indexOf(universe) + (key === 'ArrowUp' ? -1 : 1)];
   return absolute(next ?? universe, slotOf(at));

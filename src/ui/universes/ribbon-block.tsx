@@ -1,8 +1,10 @@
 import { memo, type PointerEvent } from 'react';
 import type { Fixture } from '#engine/model/fixture.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
+import { isLocked } from '#engine/model/locked.ts';
 import { unitName } from '#words/findings.ts';
 import { RIBBON_WORDS } from '#words/sheet.ts';
+import { LockMark } from '../locks/lock-mark.tsx';
 import { type Block, groundOf } from './ribbon-blocks.ts';
 
 export interface RibbonBlockProps {
@@ -29,7 +31,8 @@ export const RibbonBlock = memo(function RibbonBlock({
   const { seat, left, width } = block;
   const ground = GROUNDS[fixture ? groundOf(fixture) : 0] ?? GROUNDS[0];
   const label = String(fixture?.channel ?? fixture?.unit ?? '');
-  const name = RIBBON_WORDS.block(unitName(fixture), seat.first, seat.last);
+  const locked = fixture !== undefined && isLocked(fixture);
+  const name = RIBBON_WORDS.block(unitName(fixture), seat.first, seat.last, locked ? fixture.lock.trim() : '');
   return (
     <li className="contents">
       <button
@@ -47,6 +50,7 @@ export const RibbonBlock = memo(function RibbonBlock({
         <span aria-hidden="true" className="px-0.5">
           {pixels > 6 + label.length * DIGIT ? label : ''}
         </span>
+        {locked && pixels > LOCK ? <LockMark reason={name} className="absolute right-0.5 bottom-0.5" /> : null}
         {look === 'marked' ? <span aria-hidden="true" className="absolute inset-x-0 bottom-0 h-1 bg-ink" /> : null}
       </button>
     </li>
@@ -59,5 +63,7 @@ const LOOKS = {
   marked: 'z-[1]',
   held: 'z-[1] outline-2 -outline-offset-2 outline-dashed outline-ink',
 } as const;
+/** A block narrower than so many pixels has no room for the sign of a lock; its name says it. */
+const LOCK = 9;
 /** Pixels of a figure on a block. */
 const DIGIT = 7.5;

@@ -13,7 +13,9 @@ import { useRow } from '../grid/use-sheet.ts';
 import { Mark } from '../kit/mark.tsx';
 import type { RigStore } from '../live/rig-store.ts';
 import type { RowView } from '../live/row-views.ts';
+import { LockPart } from '../locks/lock-part.tsx';
 import { HazardsPart } from '../panels/library/hazards-part.tsx';
+import { PathPart } from './path-part.tsx';
 import { SlotRow } from './slot-row.tsx';
 import { SwitchPicture } from './switch-picture.tsx';
 
@@ -41,9 +43,11 @@ export function SlotCard({ store, id, marked, steps }: SlotCardProps) {
         <p className="text-soft">{what.filter((text) => text.trim() !== '').join(' · ')}</p>
       </div>
       <div className="flex flex-wrap gap-x-5">{steps}</div>
+      <LockPart store={store} id={id} />
       {mode?.pin ? <HazardsPart hazards={mode.pin.type.hazards} /> : null}
       <Known row={row} slots={slots} />
       <Firmware store={store} row={row} />
+      <PathPart store={store} fixture={fixture} />
       <Switches row={row} />
       {fixture.addresses.length === 0 ? <p>{words.notPatched}</p> : null}
       {parts.map((part) => (

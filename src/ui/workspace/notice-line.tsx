@@ -1,6 +1,8 @@
+import { getRow } from '#base/table.ts';
 import { unreachable } from '#base/unreachable.ts';
 import type { Rig } from '#engine/model/rig.ts';
-import { planRefusalSentence } from '#words/plans.ts';
+import { locksSentence } from '#words/locks.ts';
+import { lockedSentence, planRefusalSentence } from '#words/plans.ts';
 import { NOTICE_WORDS } from '#words/sheet.ts';
 import type { Notice, Sheet } from '../grid/sheet.ts';
 import { useSheet } from '../grid/use-sheet.ts';
@@ -24,7 +26,7 @@ export function NoticeLine({ sheet }: { readonly sheet: Sheet }) {
 function noticeSentence(notice: Notice, rig: Rig): string {
   switch (notice.kind) {
     case 'refused':
-      return refusalSentence(notice.refusal);
+      return refusalSentence(notice.refusal, rig);
     case 'no-plan':
       return planRefusalSentence(notice.refusal, rig);
     case 'left-out':
@@ -37,6 +39,8 @@ function noticeSentence(notice: Notice, rig: Rig): string {
       return NOTICE_WORDS.redone(notice.plan);
     case 'done':
       return NOTICE_WORDS.done(notice.plan);
+    case 'locks':
+      return locksSentence(notice.units, notice.way);
     case 'nothing-to-undo':
       return NOTICE_WORDS.nothingToUndo;
     case 'nothing-to-redo':
@@ -53,10 +57,12 @@ function noticeSentence(notice: Notice, rig: Rig): string {
 }
 
 /** Why an edit was refused, and what to do next. */
-export function refusalSentence(refusal: Extract<Notice, { kind: 'refused' }>['refusal']): string {
+export function refusalSentence(refusal: Extract<Notice, { kind: 'refused' }>['refusal'], rig: Rig): string {
   switch (refusal.code) {
     case 'read-only':
       return NOTICE_WORDS.readOnly;
+    case 'locked':
+      return `${NOTICE_WORDS.locked} ${lockedSentence(getRow(rig.fixtures, refusal.fixture))}`;
     case 'not-a-rig':
       return NOTICE_WORDS.notARig;
     case 'newer-format':

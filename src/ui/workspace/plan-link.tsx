@@ -1,12 +1,17 @@
 import type { Finding } from '#engine/model/finding.ts';
 import { clearClash } from '#engine/patch/clear-clash.ts';
+import { LOCK_WORDS } from '#words/locks.ts';
 import { movesSentence } from '#words/plans.ts';
+import { RIG_MENU_WORDS } from '#words/rig-pages.ts';
 import { DEAL_WORDS } from '#words/rig-types.ts';
 import { TYPES_WORDS } from '#words/sheet.ts';
-import { panelFor } from '../grid/panel-for.ts';
+import { pageFor, panelFor } from '../grid/panel-for.ts';
 import type { Sheet } from '../grid/sheet.ts';
 import { showPlan } from '../grid/show-plan.ts';
 import { LinkButton } from '../kit/link-button.tsx';
+import { StayLink } from '../kit/stay-link.tsx';
+import { LINK_CLASSES } from '../kit/text-link.tsx';
+import { rigAddress, rigPath } from '../panels/rig/rig-address.ts';
 
 export interface PlanLinkProps {
   readonly sheet: Sheet;
@@ -15,11 +20,23 @@ export interface PlanLinkProps {
   readonly within: 'grid' | 'list';
 }
 
-/** The plan that clears a finding, as a link that shows it first; the way to the panel where it is dealt with; else nothing. */
+/** The plan that clears a finding, as a link that shows it first; or the way to where it is dealt with; or that locks hold it; else nothing. */
 export function PlanLink({ sheet, finding, within }: PlanLinkProps) {
   const { store } = sheet;
-  if (!store.canEdit()) return null;
   const tabIndex = within === 'grid' ? -1 : 0;
+  const page = pageFor(finding);
+  if (page !== undefined) {
+    return (
+      <StayLink
+        tabIndex={tabIndex}
+        className={`${LINK_CLASSES} text-soft`}
+        href={rigPath(rigAddress(window.location.pathname).rigId, page)}
+      >
+        {DEAL_WORDS[finding.rule] ?? RIG_MENU_WORDS.pages[page]}
+      </StayLink>
+    );
+  }
+  if (!store.canEdit()) return null;
   const panel = panelFor(finding);
   if (panel !== undefined) {
     return (
@@ -30,12 +47,13 @@ export function PlanLink({ sheet, finding, within }: PlanLinkProps) {
   }
   const rig = store.rig();
   const plan = clearClash(rig, finding, store.occupancy());
-  if (!plan.ok) return null;
+  const held = !plan.ok && (plan.error.code === 'held' || plan.error.code === 'locked');
+  if (!plan.ok && !held) return null;
   // Made anew when pressed: others may have taken the room since.
   const look = () => showPlan(sheet, clearClash(store.rig(), finding, store.occupancy()));
   return (
     <LinkButton tabIndex={tabIndex} className="shrink-0 text-soft" onClick={look}>
-      {movesSentence(plan.value, rig)}
+      {plan.ok ? movesSentence(plan.value, rig) : LOCK_WORDS.held}
     </LinkButton>
   );
 }

@@ -2,12 +2,16 @@ import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react'
 import { randomId } from '#base/random-id.ts';
 import type { Finding, Severity } from '#engine/model/finding.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
+import { LOCK_WORDS } from '#words/locks.ts';
 import type { BesideCommand } from '../grid/commands.ts';
+import { keepSelection } from '../grid/keep-selection.ts';
+import { lockSelected } from '../grid/lock-selected.ts';
 import { cellOfFinding, nextFinding } from '../grid/next-finding.ts';
 import { selectCell } from '../grid/selection.ts';
 import { createSheet, type Sheet, type ViewKeeper } from '../grid/sheet.ts';
 import { showClearing, showSeries } from '../grid/show-plan.ts';
 import { useSheet } from '../grid/use-sheet.ts';
+import { useMyName } from '../live/my-name.ts';
 import type { RigStore } from '../live/rig-store.ts';
 import { Ribbon } from '../universes/ribbon.tsx';
 import { LostLines } from './lost-line.tsx';
@@ -18,7 +22,6 @@ import { ReaderLine } from './reader-line.tsx';
 import { Rows } from './rows.tsx';
 import { SheetTools } from './sheet-tools.tsx';
 import { PHONE, useMedia } from './use-media.ts';
-import { useSharedChoice } from './use-shared-choice.ts';
 
 export interface SheetScreenProps {
   readonly store: RigStore;
@@ -30,13 +33,20 @@ export interface SheetScreenProps {
 /** The sheet of an open rig with everything around it, below the banner. */
 export function SheetScreen({ store, keeper, listsIn }: SheetScreenProps) {
   const [sheet] = useState(() => createSheet(store, randomId, keeper));
-  useEffect(() => sheet.open(), [sheet]);
-  useSharedChoice(sheet);
+  useEffect(() => {
+    const leave = sheet.open();
+    const keep = keepSelection(sheet);
+    return () => {
+      keep();
+      leave();
+    };
+  }, [sheet]);
   return <OpenSheet sheet={sheet} listsIn={listsIn} />;
 }
 
 function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn: ReactNode }) {
   const panel = useSheet(sheet, (state) => state.panel);
+  const myName = useMyName();
   const frame = useRef<HTMLDivElement>(null);
   const find = useRef<HTMLInputElement>(null);
   const ribbon = useRef<HTMLElement>(null);
@@ -61,6 +71,7 @@ function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn
         find: () => find.current?.focus(),
         keys: () => sheet.set({ panel: 'keys' }),
         slots: () => sheet.set({ panel: sheet.state().panel === 'slots' ? undefined : 'slots' }),
+        lock: () => lockSelected(sheet, myName || LOCK_WORDS.somebody),
         series: () => showSeries(sheet),
         ribbon: () => ribbon.current?.querySelector<HTMLElement>('button[tabindex="0"], p button')?.focus(),
         'next-finding': () => jump(undefined, 1),
@@ -71,7 +82,7 @@ function OpenSheet({ sheet, listsIn }: { readonly sheet: Sheet; readonly listsIn
       };
       does[command]();
     },
-    [sheet, jump],
+    [sheet, jump, myName],
   );
   useEffect(() => {
     if (document.activeElement === document.body) toSheet();

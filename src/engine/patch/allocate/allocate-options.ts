@@ -1,7 +1,6 @@
 import { ok, type Result, refuse } from '#base/result.ts';
 import type { UniverseRange } from '../../address/universe-ranges.ts';
 import { SLOTS } from '../../model/address.ts';
-import type { FixtureId } from '../../model/ids.ts';
 import type { PlanRefusal } from '../plan-refusal.ts';
 import { PACK_STEPS } from './pack-bins.ts';
 
@@ -22,8 +21,6 @@ export interface AllocateOptions {
   /** Universes that may be used; all when empty. */
   readonly allowed: readonly UniverseRange[];
   readonly barred: readonly UniverseRange[];
-  /** Fixtures that stay where they are though they are chosen. */
-  readonly locked: ReadonlySet<FixtureId>;
   /** How much work may be spent on few universes; the same rig, request and steps give the same plan. */
   readonly steps: number;
 }
@@ -36,7 +33,6 @@ const ALLOCATE_DEFAULTS: AllocateOptions = {
   spareAfterGroup: 0,
   allowed: [],
   barred: [],
-  locked: new Set(),
   steps: PACK_STEPS,
 };
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type Rng, seededRng } from '#base/rng.ts';
 import { getRow, rowsOf } from '#base/table.ts';
 import { ids, shuffled, slotsOf } from '#tests/support/planned.ts';
-import { idsOf, randomRig } from '#tests/support/random-rig.ts';
+import { idsOf, randomRig, withLocks } from '#tests/support/random-rig.ts';
 import { printPlan, printRig, rigOf } from '#tests/support/rig-shorthand.ts';
 import { slotRuns } from '../../address/claim.ts';
 import { actAsOne } from '../../address/unit.ts';
@@ -31,7 +31,7 @@ describe('allocate', () => {
   it('[PL20] opens few universes and says how few there can be', () => {
     const made = allocatePlan(rigOf('- Wash/300 x2\n- Spot/200 x2\n- Dim/12 x2'), ids('f1 f2 f3 f4 f5 f6'));
     expect(made).toMatchObject({
-      value: { opened: 2, universes: [1, 2], bounds: { l1: 2, l2: 2 }, bestFit: 2, split: [] },
+      value: { opened: 2, universes: [1, 2], bounds: { l1: 2, l2: 2, proven: 2 }, bestFit: 2, split: [] },
     });
   });
 
@@ -110,13 +110,9 @@ describe('allocate', () => {
   });
 
   it('[PL20] keeps units together that act as one, and the locked where they are', () => {
-    const rig = rigOf('3:1 Spot/16 #1\n3:1 Spot/16 #1\n3:99 Spot/16 #2\n3:200 Spot/16 #3');
-    const locked = new Set(ids('f3'));
-    expect(lines(rig, { locked, allowed: [range(1)] })).toEqual([
-      'f1 address 1:1',
-      'f2 address 1:1',
-      'f4 address 1:17',
-    ]);
+    const rig = rigOf('3:1 Spot/16 #1\n3:1 Spot/16 #1\n3:99 Spot/16 #2 !Ona\n3:200 Spot/16 #3');
+    expect(lines(rig, { allowed: [range(1)] })).toEqual(['f1 address 1:1', 'f2 address 1:1', 'f4 address 1:17']);
+    expect(lines(rig, {}, 'f3')).toEqual({ code: 'held', fixtures: ['f3'] });
   });
 
   it('[PL20] refuses with a code', () => {
@@ -132,7 +128,7 @@ describe('allocate', () => {
     expect(allocatePlan(rig, [])).toEqual({ ok: false, error: { code: 'nothing-chosen' } });
   });
 
-  const randomOptions = (rng: Rng, rig: Rig): Partial<AllocateOptions> => ({
+  const randomOptions = (rng: Rng): Partial<AllocateOptions> => ({
     breaks: rng.pick(['in-one-universe', 'anywhere']),
     together: rng.pick(['as-fits', 'by-position', 'by-type', 'in-order']),
     grid: rng.pick([1, 1, 10, 32, 7]),
@@ -140,17 +136,18 @@ describe('allocate', () => {
     spareAfterGroup: rng.pick([0, 20]),
     allowed: rng.int(3) === 0 ? [range(2, 40)] : [],
     barred: rng.int(3) === 0 ? [range(3)] : [],
-    locked: new Set(idsOf(rig).filter(() => rng.int(5) === 0)),
     steps: 100_000,
   });
 
-  it('[PL21] never overlaps, crosses slot 512, leaves the grid or moves what is locked or not chosen; twice is once', () => {
+  it('[PL21] [LK2] never overlaps, crosses slot 512, leaves the grid or moves what is locked or not chosen; twice is once', () => {
     let plans = 0;
     for (let seed = 1; seed <= 400; seed++) {
       const rng = seededRng(seed);
-      const rig = randomRig(seed, { fixtures: 30, universes: 3 });
+      const bare = randomRig(seed, { fixtures: 30, universes: 3 });
+      const locked = new Set(idsOf(bare).filter(() => rng.int(5) === 0));
+      const rig = withLocks(bare, locked);
       const able = idsOf(rig).filter((id) => widest(rig, id) <= 400 && rng.int(3) > 0);
-      const options = randomOptions(rng, rig);
+      const options = randomOptions(rng);
       const made = allocatePlan(rig, able, options);
       const sameIds = options.together === 'in-order' ? able : [...able].reverse();
       expect(allocatePlan(shuffled(rig), sameIds, options), `seed ${seed}`).toEqual(made);
@@ -158,14 +155,15 @@ describe('allocate', () => {
       plans += 1;
       const after = applyEdits(rig, made.value.plan.edits);
       const moved = new Set(made.value.plan.edits.flatMap((edit) => (edit.kind === 'set-cell' ? [edit.fixture] : [])));
-      for (const id of moved) expect(options.locked?.has(id) || !able.includes(id), `seed ${seed}: ${id}`).toBe(false);
+      for (const id of moved) expect(locked.has(id) || !able.includes(id), `seed ${seed}: ${id}`).toBe(false);
       mustLieWell(rig, after, able, options, `seed ${seed}`);
       expect(allocatePlan(after, able, options), `seed ${seed}`).toEqual({
         ok: false,
         error: { code: 'changes-nothing' },
       });
       const { opened, bounds, bestFit } = made.value;
-      expect(opened).toBeGreaterThanOrEqual(bounds.l2);
+      expect(opened).toBeGreaterThanOrEqual(bounds.proven);
+      expect(bounds.proven).toBeGreaterThanOrEqual(bounds.l2);
       if (bestFit !== null && made.value.split.length === 0) expect(opened).toBeLessThanOrEqual(bestFit);
     }
     expect(plans).toBeGreaterThan(250);
@@ -178,7 +176,7 @@ describe('allocate', () => {
   };
 
   function mustLieWell(before: Rig, rig: Rig, able: FixtureId[], options: Partial<AllocateOptions>, label: string) {
-    const free = able.filter((id) => !standsLocked(before, id, options));
+    const free = able.filter((id) => !standsLocked(before, id));
     const open = new Set([...universesIn(openRanges([range(1, 60)], options.barred ?? []))]);
     const others = new Set(
       idsOf(rig)
@@ -225,9 +223,9 @@ describe('allocate', () => {
   };
 
   /** Locked itself, or acting as one with somebody who is chosen and locked. */
-  const standsLocked = (rig: Rig, id: FixtureId, { locked }: Partial<AllocateOptions>) =>
+  const standsLocked = (rig: Rig, id: FixtureId) =>
     [...rowsOf(rig.fixtures)].some((other) => {
       const isIt = other.id === id || (other.addresses.length > 0 && areOne(rig, id, other.id));
-      return isIt && locked?.has(other.id) === true;
+      return isIt && other.lock !== '';
     });
 });

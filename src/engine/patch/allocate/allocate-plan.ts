@@ -3,6 +3,7 @@ import { createOccupancy, type OccupancyIndex } from '../../address/occupancy-in
 import type { Universe } from '../../model/address.ts';
 import type { Plan } from '../../model/edit.ts';
 import type { FixtureId } from '../../model/ids.ts';
+import { isLocked } from '../../model/locked.ts';
 import type { Rig } from '../../model/rig.ts';
 import { chosen, planOf } from '../chosen.ts';
 import type { PlanRefusal } from '../plan-refusal.ts';
@@ -13,7 +14,7 @@ import { Ground } from './ground.ts';
 import { editsOf, type Laid } from './laid.ts';
 import { layInOrder } from './lay-in-order.ts';
 import { boundsOf, layPacked, type Packed } from './lay-packed.ts';
-import type { LowerBounds } from './lower-bounds.ts';
+import type { ProvenBounds } from './lower-bounds.ts';
 
 export interface Allocation {
   readonly plan: Plan;
@@ -22,7 +23,7 @@ export interface Allocation {
   /** How many of these nobody else uses. */
   readonly opened: number;
   /** No placing that keeps together what fits into one universe opens fewer. */
-  readonly bounds: LowerBounds;
+  readonly bounds: ProvenBounds;
   /** How many best-fit-decreasing would open; not asked of an order that is kept. */
   readonly bestFit: number | null;
   /** Positions or types, as written, that do not lie in one run. */
@@ -45,11 +46,14 @@ export function allocatePlan(
   if (!fixtures.ok) return fixtures;
   const blocks = blocksOf(rig, fixtures.value, full.value);
   if (!blocks.ok) return blocks;
+  const held = fixtures.value.filter(isLocked).map(({ id }) => id);
+  if (blocks.value.length === 0 && held.length > 0) return refuse({ code: 'held', fixtures: held.sort() });
   const moving = new Set(blocks.value.flatMap(({ party }) => party.fixtures.map(({ id }) => id)));
-  return allocation(blocks.value, new Ground(index, moving, full.value), full.value);
+  return allocation(rig, blocks.value, new Ground(index, moving, full.value), full.value);
 }
 
 function allocation(
+  rig: Rig,
   blocks: readonly Block[],
   ground: Ground,
   options: AllocateOptions,
@@ -57,7 +61,7 @@ function allocation(
   const packed =
     options.together === 'in-order' ? ordered(blocks, ground, options) : layPacked(blocks, ground, options);
   if (!('laid' in packed)) return refuse({ code: 'no-room', fixture: packed.party.lead.id, slots: packed.slots });
-  const plan = planOf('allocate', editsOf(blocks, packed.laid));
+  const plan = planOf(rig, 'allocate', editsOf(blocks, packed.laid));
   if (!plan.ok) return plan;
   const universes = [...new Set(packed.laid.map(({ universe }) => universe))].sort((a, b) => a - b);
   const { bounds, bestFit, split } = packed;
@@ -74,5 +78,6 @@ function ordered(blocks: readonly Block[], ground: Ground, options: AllocateOpti
   const laid = layInOrder(blocks, ground, options.grid);
   if (!Array.isArray(laid)) return laid as Block;
   const widths = blocks.map(({ slots }) => cellsOf(slots, options.grid));
-  return { laid, split: [], bounds: boundsOf(widths, ground, options), bestFit: null };
+  const opened = new Set(laid.map(({ universe }) => universe).filter((universe) => !ground.isUsed(universe))).size;
+  return { laid, split: [], bounds: boundsOf(widths, ground, { options, opened }), bestFit: null };
 }

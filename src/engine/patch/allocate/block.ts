@@ -7,7 +7,7 @@ import type { Fixture } from '../../model/fixture.ts';
 import { foldName, positionId } from '../../model/ids.ts';
 import type { Rig } from '../../model/rig.ts';
 import { byPlace } from '../../sheet/sheet-order.ts';
-import { hasAny, type Party, partiesOf } from '../party.ts';
+import { isHeld, type Party, partiesOf } from '../party.ts';
 import type { PlanRefusal } from '../plan-refusal.ts';
 import type { AllocateOptions } from './allocate-options.ts';
 
@@ -30,7 +30,7 @@ export function blocksOf(
   const inOrder = options.together === 'in-order' ? fixtures : byPlace({ ...rig, fixtures: tableOf(fixtures) });
   const blocks: Block[] = [];
   for (const party of partiesOf(inOrder)) {
-    if (hasAny(party, options.locked)) continue;
+    if (isHeld(party)) continue;
     const made = blocksOfParty(rig, party, options);
     if (!made.ok) return made;
     blocks.push(...made.value);

@@ -4,13 +4,13 @@ import type { Block } from './block.ts';
 import { type Bundle, type Bundled, bundle, type Cells, cellsOf, deal, loose, nameOf } from './bundle.ts';
 import type { Ground, Stretch } from './ground.ts';
 import type { Laid } from './laid.ts';
-import { boundsBeside, type LowerBounds } from './lower-bounds.ts';
+import { boundsBeside, fractionsBeside, type ProvenBounds } from './lower-bounds.ts';
 import { packBins } from './pack-bins.ts';
 
 export interface Packed {
   readonly laid: readonly Laid[];
   readonly split: readonly string[];
-  readonly bounds: LowerBounds;
+  readonly bounds: ProvenBounds;
   /** What best-fit-decreasing would open. */
   readonly bestFit: number;
 }
@@ -63,7 +63,8 @@ function pack({ wide, bundled, cells }: Load, ground: Ground, options: AllocateO
     rooms: rooms.map(({ slots }) => Math.min(perUniverse, Math.floor(slots / grid))),
     capacity: perUniverse,
   };
-  const { bins, bestFit } = packBins(job, options.steps);
+  const packing = packBins(job, options.steps);
+  const { bins, bestFit } = packing;
   const dealt = deal(bins, bundles, widthOf);
   const laid = rooms.flatMap((room, at) => layIn(room, dealt[at] ?? [], grid));
   const rank = new Map<Block, number>(
@@ -77,7 +78,10 @@ function pack({ wide, bundled, cells }: Load, ground: Ground, options: AllocateO
     if (universe === undefined) return bin[0]?.blocks[0] as Block;
     laid.push(...layIn({ universe, first: 1 }, bin, grid));
   }
-  const bounds = boundsOf([...least, ...wide.map(({ slots }) => cellsOf(slots, grid))], ground, options);
+  const widths = [...least, ...wide.map(({ slots }) => cellsOf(slots, grid))];
+  // The same question as was packed, if nothing is kept together and nobody else is there.
+  const isSame = rooms.length + wide.length === 0 && bundles.every(({ blocks: { length } }) => length === 1);
+  const bounds = isSame ? packing.bounds : boundsOf(widths, ground, { options, opened: opened.length });
   return { laid, split, bounds, bestFit: bestFit + wide.length };
 }
 
@@ -99,12 +103,16 @@ function layIn({ universe, first }: Pick<Stretch, 'universe' | 'first'>, bin: re
   return laid;
 }
 
-/** Counted in cells of the grid with the last piece of one as a whole: no placing of these widths opens fewer. */
+/** Counted in cells of the grid with the last piece of one as a whole: no placing of these widths opens fewer than is proven. */
 export function boundsOf(
   widths: readonly number[],
   ground: Ground,
-  { grid, spareAtEnd }: AllocateOptions,
-): LowerBounds {
+  { options: { grid, spareAtEnd, steps }, opened }: { readonly options: AllocateOptions; readonly opened: number },
+): ProvenBounds {
   const rooms = ground.rooms().map(({ slots }) => cellsOf(slots, grid));
-  return boundsBeside(widths, rooms, cellsOf(SLOTS - spareAtEnd, grid));
+  const job = { widths, rooms, capacity: cellsOf(SLOTS - spareAtEnd, grid) };
+  const bounds = boundsBeside(job.widths, job.rooms, job.capacity);
+  // Only asked where there is something left to prove.
+  const further = opened > bounds.l2 ? fractionsBeside(job, { steps: Math.floor(steps / 4) }).bound : 0;
+  return { ...bounds, proven: Math.max(bounds.l2, further) };
 }

@@ -1,8 +1,16 @@
+import type { Budget, PackJob } from './bin.ts';
+import { type Fractions, packFractions } from './pack-fractions.ts';
+
 export interface LowerBounds {
   /** What the widths come to, added up. */
   readonly l1: number;
   /** At least `l1`: counts in what cannot stand beside each other. */
   readonly l2: number;
+}
+
+/** With the best that is proven, by these or by fractions of bins. */
+export interface ProvenBounds extends LowerBounds {
+  readonly proven: number;
 }
 
 /**
@@ -27,10 +35,24 @@ export function lowerBounds(widths: readonly number[], capacity: number): LowerB
  * A room of n is a bin in which the rest is taken, so it counts as a bin and a width.
  */
 export function boundsBeside(widths: readonly number[], rooms: readonly number[], capacity: number): LowerBounds {
+  const { all, useful } = withRooms(widths, rooms, capacity);
+  const { l1, l2 } = lowerBounds(all, capacity);
+  return { l1: Math.max(0, l1 - useful), l2: Math.max(0, l2 - useful) };
+}
+
+/** The same by fractions of bins, within a budget; 0 where these are not known. */
+export function fractionsBeside({ widths, rooms, capacity }: PackJob, budget: Budget): Fractions {
+  const { all, useful } = withRooms(widths, rooms, capacity);
+  const fractions = packFractions(all, capacity, budget);
+  if (fractions === undefined) return { bound: 0, whole: [] };
+  return { bound: Math.max(0, fractions.bound - useful), whole: useful === 0 ? fractions.whole : [] };
+}
+
+function withRooms(widths: readonly number[], rooms: readonly number[], capacity: number) {
   const least = widths.reduce((low, width) => Math.min(low, width), capacity);
   const useful = rooms.filter((room) => room >= least);
-  const { l1, l2 } = lowerBounds([...widths, ...useful.map((room) => capacity - room)], capacity);
-  return { l1: Math.max(0, l1 - useful.length), l2: Math.max(0, l2 - useful.length) };
+  const beside = useful.map((room) => capacity - room).filter((width) => width > 0);
+  return { all: [...widths, ...beside], useful: useful.length };
 }
 
 interface At {

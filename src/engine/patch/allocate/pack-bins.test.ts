@@ -5,6 +5,7 @@ import { bestFitDecreasing } from './best-fit.ts';
 import { countOpened, type PackJob } from './bin.ts';
 import { boundsBeside, lowerBounds } from './lower-bounds.ts';
 import { packBins } from './pack-bins.ts';
+import { packFractions } from './pack-fractions.ts';
 
 /** A few widths of a few kinds, so that some are hard: small ones, halves and thirds, or pieces of whole bins. */
 function randomWidths(seed: number): number[] {
@@ -23,6 +24,10 @@ function randomWidths(seed: number): number[] {
 const widthsIn = (bins: readonly { readonly widths: readonly number[] }[]) =>
   bins.flatMap(({ widths }) => widths).sort((a, b) => a - b);
 
+/** Cut short now and then: the bound holds wherever it stops. */
+const stepsOf = (seed: number) => (seed % 4 === 0 ? 20_000 : 10_000_000);
+const total = (widths: readonly number[]) => widths.reduce((sum, width) => sum + width, 0);
+
 describe('packing', () => {
   it('[PL22] its bounds hold, and it finds the fewest bins of small cases, as an exact search knows them', () => {
     let met = 0;
@@ -35,6 +40,9 @@ describe('packing', () => {
       expect(l2, `seed ${seed}`).toBeLessThanOrEqual(fewest);
       const packing = packBins({ widths, rooms: [], capacity: 512 }, 300_000);
       expect(packing.opened, `seed ${seed}: ${widths}`).toBe(fewest);
+      const { bound, whole } = packFractions(widths, 512, { steps: stepsOf(seed) }) ?? { bound: 0, whole: [] };
+      expect(bound, `seed ${seed}`).toBeLessThanOrEqual(fewest);
+      for (const bin of whole) expect(total(bin), `seed ${seed}`).toBeLessThanOrEqual(512);
       met += Number(l2 === fewest);
     }
     // The bound is no idle one, and does not always say it all.
@@ -58,6 +66,7 @@ describe('packing', () => {
       }
       expect(packing.opened).toBeLessThanOrEqual(countOpened(bestFitDecreasing(job)));
       expect(packing.opened).toBeGreaterThanOrEqual(boundsBeside(widths, rooms, capacity).l2);
+      expect(packing.opened).toBeGreaterThanOrEqual(packing.bounds.proven);
     }
   });
 
@@ -68,7 +77,9 @@ describe('packing', () => {
       const rooms = Array.from({ length: 1 + rng.int(4) }, () => 60 + rng.int(450));
       // A room of n is a universe of which somebody has the rest: those who have it are each in one of their own.
       const job: PackJob = { widths, rooms, capacity: 512 };
-      expect(packBins(job, 400_000).opened, `seed ${seed}: ${widths} into ${rooms}`).toBe(fewestBeside(widths, rooms));
+      const { opened, bounds } = packBins(job, 400_000);
+      expect(opened, `seed ${seed}: ${widths} into ${rooms}`).toBe(fewestBeside(widths, rooms));
+      expect(bounds.proven, `seed ${seed}`).toBeLessThanOrEqual(opened);
     }
   });
 
@@ -118,5 +129,16 @@ describe('packing', () => {
       better += Number(packing.bestFit > 8);
     }
     expect(better).toBeGreaterThan(10);
+  });
+
+  it('[PL22] a few widths, thousands of them: meets what fractions of bins prove', () => {
+    for (let seed = 1; seed <= 30; seed++) {
+      const rng = seededRng(seed + 900);
+      const kinds = Array.from({ length: 3 + rng.int(5) }, () => 60 + rng.int(200));
+      const widths = Array.from({ length: 400 }, () => rng.pick(kinds));
+      const { opened, bounds } = packBins({ widths, rooms: [], capacity: 512 }, 20_000_000);
+      expect(opened - bounds.proven, `seed ${seed}: ${kinds}`).toBeLessThanOrEqual(1);
+      expect(bounds.proven).toBeGreaterThanOrEqual(bounds.l2);
+    }
   });
 });

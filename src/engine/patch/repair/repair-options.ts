@@ -8,8 +8,6 @@ export interface RepairOptions {
   readonly alreadySet: ReadonlySet<FixtureId>;
   /** What moving a unit that is set costs on top, 0 or more. */
   readonly setCost: number;
-  /** Units that are never moved, nor those that act as one with them. */
-  readonly locked: ReadonlySet<FixtureId>;
   /** How much work may be spent on units with several breaks. */
   readonly steps: number;
 }
@@ -18,7 +16,6 @@ export const REPAIR_DEFAULTS: RepairOptions = {
   positionCosts: new Map(),
   alreadySet: new Set(),
   setCost: 1,
-  locked: new Set(),
   steps: 1_000_000,
 };
 

@@ -3,7 +3,7 @@ import { type Rng, seededRng } from '#base/rng.ts';
 import { getRow } from '#base/table.ts';
 import { mostThatStays } from '#tests/support/exact-repair.ts';
 import { clashes, ids, shuffled } from '#tests/support/planned.ts';
-import { idsOf, randomRig } from '#tests/support/random-rig.ts';
+import { idsOf, randomRig, withLocks } from '#tests/support/random-rig.ts';
 import { printFinding, printPlan, rigOf } from '#tests/support/rig-shorthand.ts';
 import { checkRig } from '../../check/check-rig.ts';
 import { applyEdits } from '../../model/apply-edits.ts';
@@ -39,13 +39,13 @@ describe('repair', () => {
     // Set already, those two cost more than the one on the bridge.
     const alreadySet = new Set(ids('f1 f3'));
     expect(lines(rig, { positionCosts, alreadySet })).toEqual(['f2 address 1:50']);
-    expect(lines(rig, { positionCosts, alreadySet, locked: new Set(ids('f2')) })).toHaveLength(2);
+    expect(lines(withLocks(rig, new Set(ids('f2'))), { positionCosts, alreadySet })).toHaveLength(2);
   });
 
   it('[PL23] keeps units together that act as one, and counts all of them', () => {
     const rig = rigOf('1:1 Spot/20 #1\n1:1 Spot/20 #1\n1:10 Spot/20 #2');
     expect(lines(rig)).toEqual(['f3 address 1:21']);
-    const repair = repairPlan(rig, { locked: new Set(ids('f3')) });
+    const repair = repairPlan(withLocks(rig, new Set(ids('f3'))));
     expect(repair).toMatchObject({ value: { cost: 2, moves: [{ fixtures: ['f1', 'f2'], cost: 2 }] } });
   });
 
@@ -61,9 +61,8 @@ describe('repair', () => {
   });
 
   it('[PL23] says what is left of those that cannot be moved, and refuses what there is nothing to do for', () => {
-    const rig = rigOf('1:1 Ghost/?\n1:1 Spot/16\n2:1 Spot/16 x2\n2:10 Spot/16');
-    const locked = new Set(ids('f2'));
-    const repair = repairPlan(rig, { locked });
+    const rig = rigOf('1:1 Ghost/?\n1:1 Spot/16 !Ona\n2:1 Spot/16 x2\n2:10 Spot/16');
+    const repair = repairPlan(rig);
     if (!repair.ok) throw new Error(repair.error.code);
     expect(repair.value.left.map(printFinding)).toEqual(['blocker slots-claimed-twice 1:1-1 f1 f2']);
     expect(printPlan(repair.value.plan)).toEqual(['f5 address 2:33']);
@@ -80,26 +79,31 @@ describe('repair', () => {
     ]),
     alreadySet: new Set(idsOf(rig).filter(() => rng.int(3) === 0)),
     setCost: rng.int(3),
-    locked: new Set(rng.int(2) === 0 ? [] : idsOf(rig).filter(() => rng.int(8) === 0)),
   });
+
+  /** Half of the rigs have nobody locked, the others every eighth. */
+  const someLocked = (rng: Rng, rig: Rig) => new Set(rng.int(2) === 0 ? [] : idsOf(rig).filter(() => rng.int(8) === 0));
 
   const moved = (before: Rig, after: Rig, id: FixtureId) =>
     getRow(before.fixtures, id)?.addresses.join() !== getRow(after.fixtures, id)?.addresses.join();
 
-  it('[PL24] what stays weighs as much as the best of all sets that could, on thousands of small rigs', () => {
+  it('[PL24] [LK1] what stays weighs as much as the best of all sets that could, on thousands of small rigs', () => {
     let repaired = 0;
+    let held = 0;
     for (let seed = 1; seed <= 3000; seed++) {
       const rng = seededRng(seed);
-      const rig = randomRig(seed, { fixtures: 4 + rng.int(9), universes: 1 + rng.int(2) });
+      const bare = randomRig(seed, { fixtures: 4 + rng.int(9), universes: 1 + rng.int(2) });
+      const rig = withLocks(bare, someLocked(rng, bare));
       const options = randomOptions(rng, rig);
       const cost = (id: FixtureId) => {
         const fixture = getRow(rig.fixtures, id);
         return fixture === undefined ? 0 : costOf(fixture, options);
       };
-      const { movable, most } = mostThatStays(rig, cost, options.locked);
+      const { movable, most } = mostThatStays(rig, cost);
       const repair = repairPlan(rig, options);
       if (!repair.ok) {
-        expect(repair.error.code, `seed ${seed}`).toBe('changes-nothing');
+        expect(['changes-nothing', 'held'], `seed ${seed}`).toContain(repair.error.code);
+        held += Number(repair.error.code === 'held');
         continue;
       }
       repaired += 1;
@@ -112,24 +116,31 @@ describe('repair', () => {
       expect(repair.value.isLeast, label).toBe(true);
     }
     expect(repaired).toBeGreaterThan(2000);
+    expect(held).toBeGreaterThan(20);
   });
 
-  it('[PL23] clears all that can be moved, makes no new clash, moves nothing locked; twice is once', () => {
+  it('[PL23] [LK2] [LK5] clears all that can be moved, makes no new clash, moves nothing locked and names who holds what is left; twice is once', () => {
     for (let seed = 1; seed <= 400; seed++) {
       const rng = seededRng(seed + 10_000);
-      const rig = randomRig(seed + 10_000, { fixtures: 40, universes: 3 });
+      const bare = randomRig(seed + 10_000, { fixtures: 40, universes: 3 });
+      const locked = someLocked(rng, bare);
+      const rig = withLocks(bare, locked);
       const options = randomOptions(rng, rig);
       const repair = repairPlan(rig, options);
       expect(repairPlan(shuffled(rig), options), `seed ${seed}`).toEqual(repair);
       if (!repair.ok) continue;
       const after = applyEdits(rig, repair.value.plan.edits);
-      for (const id of options.locked) expect(moved(rig, after, id), `seed ${seed}: ${id}`).toBe(false);
+      for (const id of locked) expect(moved(rig, after, id), `seed ${seed}: ${id}`).toBe(false);
       expect(repair.value.left.map(printFinding), `seed ${seed}`).toEqual(clashes(after));
       for (const { fixtures } of repair.value.left) {
         for (const id of fixtures) expect(moved(rig, after, id), `seed ${seed}`).toBe(false);
       }
+      const inClashes = new Set(repair.value.left.flatMap(({ fixtures }) => fixtures));
+      expect(repair.value.held, `seed ${seed}`).toEqual([...locked].filter((id) => inClashes.has(id)).sort());
       expect(claimsTooMany(after), `seed ${seed}`).toBeLessThan(claimsTooMany(rig));
-      expect(repairPlan(after, options), `seed ${seed}`).toEqual({ ok: false, error: { code: 'changes-nothing' } });
+      const { held } = repair.value;
+      const error = held.length === 0 ? { code: 'changes-nothing' } : { code: 'held', fixtures: held };
+      expect(repairPlan(after, options), `seed ${seed}`).toEqual({ ok: false, error });
     }
   });
 });

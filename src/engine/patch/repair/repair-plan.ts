@@ -1,4 +1,5 @@
 import { ok, type Result, refuse } from '#base/result.ts';
+import { getRow } from '#base/table.ts';
 import { createOccupancy, type OccupancyIndex } from '../../address/occupancy-index.ts';
 import { checkRig } from '../../check/check-rig.ts';
 import { applyEdits } from '../../model/apply-edits.ts';
@@ -6,6 +7,7 @@ import type { Plan } from '../../model/edit.ts';
 import { ADDRESS_FIELDS } from '../../model/field.ts';
 import type { Finding } from '../../model/finding.ts';
 import type { FixtureId } from '../../model/ids.ts';
+import { isLocked } from '../../model/locked.ts';
 import type { Rig } from '../../model/rig.ts';
 import { cellEdits, planOf } from '../chosen.ts';
 import type { PlanRefusal } from '../plan-refusal.ts';
@@ -32,6 +34,8 @@ export interface Repair {
   readonly isLeast: boolean;
   /** Clashes among units that cannot be moved; they stay. */
   readonly left: readonly Finding[];
+  /** The locked units in them, by id: unlocked, they could be moved. [LK5] */
+  readonly held: readonly FixtureId[];
 }
 
 /**
@@ -90,15 +94,28 @@ function repairOf(rig: Rig, moved: readonly Moved[], isLeast: boolean): Result<R
       ),
     ),
   );
-  const plan = planOf('repair', edits);
+  const left = checkRig(applyEdits(rig, edits)).filter(isClash);
+  const held = heldIn(rig, left);
+  if (edits.length === 0 && held.length > 0) return refuse({ code: 'held', fixtures: held });
+  const plan = planOf(rig, 'repair', edits);
   if (!plan.ok) return plan;
   const moves = moved.map(({ standing: { fixtures, cost }, breaks }) => ({
     fixtures: fixtures.map(({ id }) => id),
     breaks,
     cost,
   }));
-  const left = checkRig(applyEdits(rig, edits)).filter(isClash);
-  return ok({ plan: plan.value, moves, cost: moves.reduce((total, { cost }) => total + cost, 0), isLeast, left });
+  return ok({ plan: plan.value, moves, cost: moves.reduce((total, { cost }) => total + cost, 0), isLeast, left, held });
+}
+
+/** The locked units among those of `findings`, by id. */
+function heldIn(rig: Rig, findings: readonly Finding[]): readonly FixtureId[] {
+  const ids = new Set(findings.flatMap(({ fixtures }) => fixtures));
+  return [...ids].filter((id) => isLockedIn(rig, id)).sort();
+}
+
+function isLockedIn(rig: Rig, id: FixtureId): boolean {
+  const fixture = getRow(rig.fixtures, id);
+  return fixture !== undefined && isLocked(fixture);
 }
 
 const isClash = ({ rule }: Finding) => rule === 'slots-claimed-twice' || rule === 'past-the-end';

@@ -7,7 +7,7 @@ import { ADDRESS_FIELDS } from '../../model/field.ts';
 import { modeOf } from '../../model/find-mode.ts';
 import type { FixtureId } from '../../model/ids.ts';
 import type { Rig } from '../../model/rig.ts';
-import { hasAny, type Party, partiesOf } from '../party.ts';
+import { isHeld, type Party, partiesOf } from '../party.ts';
 import { costOf, type RepairOptions } from './repair-options.ts';
 import type { Span } from './taken-spans.ts';
 
@@ -55,7 +55,7 @@ function standingOf(rig: Rig, party: Party, options: RepairOptions): Standing {
     claims,
     spans,
     cost: party.fixtures.reduce((total, fixture) => total + costOf(fixture, options), 0),
-    isFixed: mode === undefined || isWide || hasAny(party, options.locked),
+    isFixed: mode === undefined || isWide || isHeld(party),
     isBroken: meet || claims.some(({ over }) => over > 0),
   };
 }

@@ -85,6 +85,7 @@ export function balancePlan(
   });
   const laid = new Map(movable.map(({ card }, at) => [card.key, PHASES[moves.lines[at] ?? 0]]));
   const plan = planOf(
+    rig,
     'balance',
     movable.flatMap(({ card }) => {
       const phase = laid.get(card.key);

@@ -52,6 +52,7 @@ const BESIDE: Readonly<Record<BesideCommand['kind'], ((desk: Desk, toSlots: () =
   'previous-finding': (desk) => goToTrouble(desk, -1),
   'clear-finding': confirmGuesses,
   find: null,
+  lock: null,
   series: null,
 };
 

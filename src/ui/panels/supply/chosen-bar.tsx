@@ -8,7 +8,6 @@ import { CONTROL_CLASSES } from '../../kit/field-frame.tsx';
 import { LinkButton } from '../../kit/link-button.tsx';
 import { StayLink } from '../../kit/stay-link.tsx';
 import { LINK_CLASSES } from '../../kit/text-link.tsx';
-import { chosenUnits } from '../../live/chosen-units.ts';
 import { rigPath } from '../rig/rig-address.ts';
 import { carryOut, type Scene } from './scene.ts';
 
@@ -65,7 +64,7 @@ export function ChosenBar({ scene, rigId }: ChosenBarProps) {
       <StayLink className={LINK_CLASSES} href={rigPath(rigId, 'sheet')}>
         {words.toSheet}
       </StayLink>
-      <LinkButton onClick={() => chosenUnits(scene.store).choose([])}>{words.clear}</LinkButton>
+      <LinkButton onClick={scene.onChooseNone}>{words.clear}</LinkButton>
       <p role="status" className="w-full empty:hidden">
         {told}
       </p>

@@ -25,6 +25,7 @@ export interface Scene {
   readonly chosen: ReadonlySet<FixtureId>;
   /** Chooses a unit, or takes it out of the choice. */
   readonly onChoose: (id: FixtureId) => void;
+  readonly onChooseNone: () => void;
   readonly onAsk: (question: Question) => void;
 }
 
@@ -41,10 +42,10 @@ export type Question =
 
 /** Carries a plan out; answers with why not, as a sentence. */
 export function carryOut({ store }: Pick<Scene, 'store'>, plan: Result<Plan, PlanRefusal>): string | undefined {
-  if (!store.canEdit()) return refusalSentence({ code: 'read-only' });
+  if (!store.canEdit()) return refusalSentence({ code: 'read-only' }, store.rig());
   if (!plan.ok) return planRefusalSentence(plan.error, store.rig());
   const done = store.apply(plan.value);
-  return done.ok ? undefined : refusalSentence(done.error);
+  return done.ok ? undefined : refusalSentence(done.error, store.rig());
 }
 
 /** The largest of some figures; 0 of none. */

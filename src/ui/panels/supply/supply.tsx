@@ -1,4 +1,5 @@
 import { useMemo, useState, useSyncExternalStore } from 'react';
+import type { FixtureId } from '#engine/model/ids.ts';
 import { plantOf } from '#engine/model/plant.ts';
 import { circuitLoads } from '#engine/supply/circuit-loads.ts';
 import { rulesOf } from '#engine/supply/load-rules.ts';
@@ -7,7 +8,7 @@ import { supplyLoads } from '#engine/supply/supply-loads.ts';
 import { CIRCUIT_CAUTIONS, reckonedText } from '#words/loads.ts';
 import { EMPTY_WORDS, SHEET_WORDS } from '#words/sheet.ts';
 import { SUPPLY_WORDS as words } from '#words/supply.ts';
-import { chosenUnits } from '../../live/chosen-units.ts';
+import { chosenUnits, keepChosen } from '../../live/chosen-units.ts';
 import type { RigStore } from '../../live/rig-store.ts';
 import { useCalmRig } from '../../live/use-calm-rig.ts';
 import { Cautions } from '../../plant/cautions.tsx';
@@ -32,14 +33,17 @@ export function Supply({ store, rigId }: SupplyProps) {
   const rig = useCalmRig(store);
   const arrived = useSyncExternalStore(store.subscribeLink, store.hasArrived);
   const canEdit = useSyncExternalStore(store.subscribeLink, store.canEdit);
-  const choice = chosenUnits(store);
-  const ids = useSyncExternalStore(choice.subscribe, choice.ids);
+  const [ids, setIds] = useState(() => chosenUnits(store));
   const chosen = useMemo(() => new Set(ids), [ids]);
   const [question, setQuestion] = useState<Question>();
   const loads = useMemo(() => {
     const circuits = circuitLoads(rig);
     return { circuits, supplies: supplyLoads(rig, circuits), positions: positionLoads(rig) };
   }, [rig]);
+  const choose = (next: readonly FixtureId[]) => {
+    keepChosen(store, next);
+    setIds(next);
+  };
   if (!arrived) return <p className="px-5 py-4 text-soft">{EMPTY_WORDS.arriving}</p>;
   const scene: Scene = {
     ...loads,
@@ -49,7 +53,8 @@ export function Supply({ store, rigId }: SupplyProps) {
     findings: store.findings(),
     writable: canEdit ? 'yes' : 'no',
     chosen,
-    onChoose: (id) => choice.choose(chosen.has(id) ? ids.filter((each) => each !== id) : [...ids, id]),
+    onChoose: (id) => choose(chosen.has(id) ? ids.filter((each) => each !== id) : [...ids, id]),
+    onChooseNone: () => choose([]),
     onAsk: setQuestion,
   };
   const loose = loads.circuits.filter(({ supply }) => supply === undefined);

@@ -19,8 +19,8 @@ export interface BlockFocus {
 }
 
 export function useBlockCursor(store: RigStore, ribbons: Ribbons, frame: RefObject<HTMLElement | null>): BlockFocus {
-  const [cursor, setCursor] = useState<BlockCursor>();
-  const [lead, setLead] = useState<Universe>();
+  const [cursor, setCursor] = useState(() => blockOfUnit(store));
+  const [lead, setLead] = useState(cursor?.universe);
   const wanted = useRef(false);
   const here = cursorSeat(cursor, ribbons);
   useEffect(() => {
@@ -56,4 +56,14 @@ export function useBlockCursor(store: RigStore, ribbons: Ribbons, frame: RefObje
     setLead(undefined);
   };
   return { cursor, here, lead, go, lookAt, follow, onFocus };
+}
+
+/** The first block of the unit one was at last, on this page or another. */
+function blockOfUnit(store: RigStore): BlockCursor | undefined {
+  const id = store.unit();
+  const addresses = (id && getRow(store.rig().fixtures, id)?.addresses) ?? [];
+  const part = addresses.findIndex((at) => at !== null);
+  const start = addresses[part] ?? null;
+  if (id === undefined || start === null) return undefined;
+  return { universe: universeOf(start), key: blockKey({ fixture: id, part: part + 1 }) };
 }

@@ -1,4 +1,5 @@
 import type { FixtureId } from '#engine/model/ids.ts';
+import { isLocked } from '#engine/model/locked.ts';
 import { findingSentenceFor, unitName } from '#words/findings.ts';
 import { PHONE_WORDS } from '#words/sheet.ts';
 import { MARKED } from '../../grid/cell-looks.ts';
@@ -7,6 +8,7 @@ import type { Sheet } from '../../grid/sheet.ts';
 import { useRow } from '../../grid/use-sheet.ts';
 import { Mark } from '../../kit/mark.tsx';
 import { cellText } from '../../live/rows/cell-text.ts';
+import { LockMark } from '../../locks/lock-mark.tsx';
 
 export interface PhoneCardProps {
   readonly sheet: Sheet;
@@ -35,6 +37,7 @@ export function PhoneCard({ sheet, id, onShow }: PhoneCardProps) {
         <span className="ml-auto truncate">{cellText(rig, fixture, 'mode')}</span>
       </span>
       <span className={`font-mono text-[2rem] leading-10 font-semibold tabular-nums ${mark ? MARKED[mark] : ''}`}>
+        {isLocked(fixture) ? <LockMark reason={fixture.lock} className="mr-1 text-large text-soft" /> : null}
         {address === '' ? <span className="text-large font-normal text-soft">{PHONE_WORDS.notPatched}</span> : address}
       </span>
       <span className="w-full truncate">

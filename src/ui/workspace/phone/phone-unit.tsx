@@ -1,6 +1,8 @@
 import { useId } from 'react';
+import { isAddressField } from '#engine/model/cell-text.ts';
 import type { PersonField } from '#engine/model/field.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
+import { isLocked } from '#engine/model/locked.ts';
 import { findingSentenceFor, unitName } from '#words/findings.ts';
 import { COLUMN_WORDS, PHONE_WORDS, PLANS_WORDS } from '#words/sheet.ts';
 import { isWritable, writeCells } from '../../grid/plans/write-cells.ts';
@@ -14,6 +16,8 @@ import { LineField } from '../../kit/line-field.tsx';
 import { Mark } from '../../kit/mark.tsx';
 import type { RowView } from '../../live/row-views.ts';
 import { cellText } from '../../live/rows/cell-text.ts';
+import { LockPart } from '../../locks/lock-part.tsx';
+import { PathPart } from '../../universes/path-part.tsx';
 import { UnitRibbon } from '../../universes/ribbon.tsx';
 import { PlanLink } from '../plan-link.tsx';
 import { UnitDigits } from './unit-digits.tsx';
@@ -38,7 +42,9 @@ export function PhoneUnit({ sheet, id, onBack }: PhoneUnitProps) {
       <div className="min-h-0 flex-1 overflow-y-auto px-4 py-3">
         <h2 className="text-title">{unitName(row.fixture)}</h2>
         <UnitDigits fixture={row.fixture} />
+        <LockPart store={sheet.store} id={id} />
         <Findings sheet={sheet} row={row} />
+        <PathPart store={sheet.store} fixture={row.fixture} />
         <div className="pb-3">
           <UnitRibbon
             sheet={sheet}
@@ -106,7 +112,7 @@ function Cell({ sheet, row, column }: CellProps) {
         <LineField
           name={COLUMN_WORDS[column].name}
           value={cellText(store.rig(), fixture, column)}
-          disabled={!store.canEdit()}
+          disabled={!store.canEdit() || (isAddressField(column) && isLocked(fixture))}
           list={known.length > 0 ? listId : undefined}
           inputMode={column.startsWith('address') || column === 'channel' ? 'decimal' : 'text'}
           onWrite={write}

@@ -14,6 +14,8 @@ import { Button } from '../../../kit/button.tsx';
 import { TextField } from '../../../kit/text-field.tsx';
 import { Panel } from '../../panel.tsx';
 import { AllocateSection } from './allocate-section.tsx';
+import { LockSection } from './lock-section.tsx';
+import { NeedsSection } from './needs-section.tsx';
 import { RepairSection } from './repair-section.tsx';
 import { SpareSection } from './spare-section.tsx';
 
@@ -98,8 +100,10 @@ export function PlansPanel({ sheet, onClose }: PlansPanelProps) {
           </Button>
         </div>
       </section>
+      <LockSection sheet={sheet} rows={rows} />
       <AllocateSection sheet={sheet} rows={rows} />
       <SpareSection sheet={sheet} row={one} />
+      <NeedsSection sheet={sheet} rows={rows} />
       <RepairSection sheet={sheet} rows={rows} />
     </Panel>
   );
