@@ -36,7 +36,7 @@ export const FEEDS: readonly Edit[] = [
     position: 'Front bridge',
     kilograms: 320,
     extra: 60,
-    person: 'Hollis Brandreth, rigger',
+    person: 'Hollis Brandreth',
     on: '2026-11-20',
   }),
 ];

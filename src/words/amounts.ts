@@ -1,7 +1,7 @@
 const number = (value: number, digits: number) =>
   value.toLocaleString('en-GB', { minimumFractionDigits: digits, maximumFractionDigits: digits });
 
-/** `16 A`, `4.3 A`: to the tenth, and without one that is 0. */
+/** `16 A`, `4.35 A`, `151.8 A`. */
 export const ampsText = (amps: number): string => `${shortest(amps)} A`;
 
 export const wattsText = (watts: number): string => `${number(watts, 0)} W`;
@@ -15,10 +15,10 @@ export const kilogramsText = (kilograms: number): string => `${shortest(kilogram
 /** A share as a percentage: `80 %`. */
 export const percentText = (share: number): string => `${number(share * 100, 0)} %`;
 
-/** A tenth can hide that a load is over its limit: a hundredth is shown where it would. */
+/** To the hundredth, above a hundred to the tenth; rounded as findings are, so that both say the same. */
 function shortest(value: number): string {
-  const tenths = Math.round(value * 10) / 10;
-  return Number.isInteger(value)
-    ? number(value, 0)
-    : number(value, Math.abs(tenths - value) < 0.005 || value >= 100 ? 1 : 2);
+  const hundredths = Math.round(value * 100) / 100;
+  if (Number.isInteger(hundredths)) return number(hundredths, 0);
+  const isTenth = Math.abs(hundredths * 10 - Math.round(hundredths * 10)) < 1e-9;
+  return number(hundredths, isTenth || hundredths >= 100 ? 1 : 2);
 }

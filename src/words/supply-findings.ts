@@ -1,9 +1,11 @@
+import { unreachable } from '#base/unreachable.ts';
 import type { Finding } from '#engine/model/finding.ts';
-import { SUPPLY_RULES, type SupplyTrouble } from '#engine/model/supply-trouble.ts';
+import { SUPPLY_RULES, type SupplyRule, type SupplyTrouble } from '#engine/model/supply-trouble.ts';
 import { ampsText, kilogramsText, percentText, voltsText } from './amounts.ts';
 import { CARD_CHOICE_WORDS } from './cards.ts';
 
-export const SUPPLY_RULE_TITLES: Readonly<Record<SupplyTrouble['rule'], string>> = {
+/** What each rule of feeds and limits is called in a list of findings. */
+export const SUPPLY_RULE_TITLES: Readonly<Record<SupplyRule, string>> = {
   'circuit-over-rating': 'Circuit over its rating',
   'line-over-rating': 'Line of a supply over its rating',
   'neutral-over-rating': 'Neutral of a supply over its rating',
@@ -27,13 +29,13 @@ type SupplyFinding = Extract<Finding, SupplyTrouble>;
 export const isSupplyFinding = (finding: Finding): finding is SupplyFinding =>
   (SUPPLY_RULES as readonly string[]).includes(finding.rule);
 
-/** A finding of feeds and limits in full. `units`: the names of its units, empty for none. */
+/** A finding of feeds or limits in full. `units`: the names of its units, empty for none. */
 export function supplySentence(finding: SupplyFinding, units: string): string {
   switch (finding.rule) {
     case 'circuit-over-rating':
       return `Circuit “${finding.circuit}” draws ${ampsText(finding.amps)}; its breaker is made for ${ampsText(finding.rating)}. Put some of its units on another: ${units}`;
     case 'line-over-rating':
-      return `Line ${finding.line} of “${finding.supply}” carries ${ampsText(finding.amps)}; it is made for ${ampsText(finding.rating)}. Balance the supply, or take load off it`;
+      return `Line ${finding.at} of “${finding.supply}” carries ${ampsText(finding.amps)}; it is made for ${ampsText(finding.rating)}. Balance the supply, or take load off it`;
     case 'neutral-over-rating':
       return `The neutral of “${finding.supply}” carries ${ampsText(finding.amps)}; a line is made for ${ampsText(finding.rating)}. Balance the supply, and ask an electrician`;
     case 'position-over-limit':
@@ -41,7 +43,7 @@ export function supplySentence(finding: SupplyFinding, units: string): string {
     case 'circuit-over-share':
       return `Circuit “${finding.circuit}” draws ${ampsText(finding.amps)}, more than ${shareOf(finding)}: ${units}`;
     case 'line-over-share':
-      return `Line ${finding.line} of “${finding.supply}” carries ${ampsText(finding.amps)}, more than ${shareOf(finding)}`;
+      return `Line ${finding.at} of “${finding.supply}” carries ${ampsText(finding.amps)}, more than ${shareOf(finding)}`;
     case 'circuit-supply-gone':
       return `Circuit “${finding.circuit}” is on “${finding.supply}”, which is no supply here. Describe it, or choose another`;
     case 'circuit-phase':
@@ -62,6 +64,8 @@ export function supplySentence(finding: SupplyFinding, units: string): string {
       return `Circuit “${finding.circuit}” is not described, though others are: ${units}`;
     case 'lines-unbalanced':
       return `The lines of “${finding.supply}” carry from ${ampsText(finding.least)} to ${ampsText(finding.most)}. Balance the supply`;
+    default:
+      return unreachable(finding);
   }
 }
 

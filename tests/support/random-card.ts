@@ -87,8 +87,8 @@ const suits = (card: CardKind, key: string) => (card !== 'node' && card !== 'spl
 /** An edit of one of few cards: mostly what its cell means, now and then what it cannot. */
 export function randomCardEdit(rng: Rng, kinds: readonly CardKind[] = CARD_KINDS): CardEdit {
   const card = rng.pick(kinds);
-  const some = KEYS_OF[card] ?? KEYS.filter((each) => isCardKey(card, each) && suits(card, each));
-  const key = rng.pick((rng.int(2) === 0 && FAVOURED[card]) || some);
+  const some = KEYS.filter((each) => isCardKey(card, each) && suits(card, each));
+  const key = rng.pick(KEYS_OF[card] ?? ((rng.int(2) === 0 && FAVOURED[card]) || some));
   const fields = Object.keys(CARD_CELLS[card]) as CardField[];
   // Most cards are nothing without their name, so that it comes more often than the rest.
   const field = fields.includes('name') && rng.int(3) === 0 ? 'name' : rng.pick(fields);

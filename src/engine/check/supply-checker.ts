@@ -115,11 +115,11 @@ function troublesOf(supply: Supply, circuits: readonly SeatedLoad[], plant: Plan
   return troubles;
 }
 
-function ofLine(supply: Supply, line: number, amps: number, plant: Plant): PlantTrouble[] {
+function ofLine(supply: Supply, at: number, amps: number, plant: Plant): PlantTrouble[] {
   const { rating } = supply;
   if (rating === null) return [];
   const rules = rulesOf(plant);
-  const of = { supply: calledBy(supply.key, supply.name), line, amps: hundredths(amps), rating };
+  const of = { supply: calledBy(supply.key, supply.name), at, amps: hundredths(amps), rating };
   if (exceeds(amps, rating)) return [{ rule: 'line-over-rating', ...of }];
   if (rules.share === null || !exceeds(amps, usableAmps(rating, rules))) return [];
   return [{ rule: 'line-over-share', ...of, share: rules.share, rules: rules.name }];

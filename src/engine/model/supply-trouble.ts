@@ -6,7 +6,7 @@ export type SupplyTrouble =
       readonly rule: 'line-over-rating';
       readonly supply: string;
       /** Counted from 1. */
-      readonly line: number;
+      readonly at: number;
       readonly amps: number;
       readonly rating: number;
     }
@@ -33,7 +33,7 @@ export type SupplyTrouble =
   | {
       readonly rule: 'line-over-share';
       readonly supply: string;
-      readonly line: number;
+      readonly at: number;
       readonly amps: number;
       readonly rating: number;
       readonly share: number;
@@ -73,6 +73,8 @@ export type SupplyTrouble =
   /** The largest line lies well above the mean of the three. */
   | { readonly rule: 'lines-unbalanced'; readonly supply: string; readonly most: number; readonly least: number };
 
+export type SupplyRule = SupplyTrouble['rule'];
+
 export const SUPPLY_RULES = [
   'circuit-over-rating',
   'line-over-rating',
@@ -90,4 +92,4 @@ export const SUPPLY_RULES = [
   'limit-unsigned',
   'circuit-undescribed',
   'lines-unbalanced',
-] as const satisfies readonly SupplyTrouble['rule'][];
+] as const satisfies readonly SupplyRule[];

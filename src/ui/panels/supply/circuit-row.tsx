@@ -80,7 +80,7 @@ function Cells({ scene, of, name }: CellsProps) {
     disabled: scene.writable === 'no',
   } as const;
   return (
-    <div className="grid grid-cols-4 gap-2 max-sm:grid-cols-2">
+    <div className="grid grid-cols-5 gap-2 max-sm:grid-cols-2">
       <Labelled label={words.cells.breakerAmps}>
         <CardCell {...cell} field="rating" name={words.cellOf(words.cells.breakerAmps, name)} />
       </Labelled>
@@ -92,6 +92,9 @@ function Cells({ scene, of, name }: CellsProps) {
       </Labelled>
       <Labelled label={words.cells.phase}>
         <CardCell {...cell} field="phase" name={words.cellOf(words.cells.phase, name)} />
+      </Labelled>
+      <Labelled label={words.cells.notes}>
+        <CardCell {...cell} field="notes" name={words.cellOf(words.cells.notes, name)} />
       </Labelled>
     </div>
   );
