@@ -5,6 +5,7 @@ import { occupancyOf, universesInUse } from '#engine/address/occupancy.ts';
 import { checkRig } from '#engine/check/check-rig.ts';
 import { applyEdits } from '#engine/model/apply-edits.ts';
 import { EMPTY_RIG } from '#engine/model/rig.ts';
+import { universeRoutes } from '#engine/network/universe-routes.ts';
 import { matchModes, takeTypePlan } from '#engine/patch/take-type-plan.ts';
 import { universeSlots } from '#engine/sheet/universe-slots.ts';
 import { demoPlan } from './demo-rig.ts';
@@ -28,13 +29,22 @@ describe('the demo rig', () => {
       unpatched: 1,
       'channel-on-unlike': 1,
       'same-place': 1,
+      'circuit-crowded': 1,
       'firmware-mode': 1,
       'hazard-unsigned': 1,
       'acting-as-one': 1,
       'channel-shared': 1,
       'firmware-wanted': 1,
+      'lines-unbalanced': 1,
       'library-differs': 1,
+      'run-end-unsaid': 1,
     });
+  });
+
+  it('brings every universe out of one port, under its own number', () => {
+    const routes = universeRoutes(rig, universesInUse(rig));
+    const said = routes.map(({ universe, delivery, outlets }) => [universe, delivery?.by, outlets.length].join(' '));
+    expect(said).toEqual(['1 sacn 1', '2 sacn 1', '3 sacn 1', '4 art-net 1']);
   });
 
   it('names every slot of every universe', () => {

@@ -5,7 +5,10 @@ import type { Cells } from '#engine/model/fixture.ts';
 import { fixtureId, noteId } from '#engine/model/ids.ts';
 import { type LibraryRevision, pinMode } from '#engine/type/pin.ts';
 import { footprintsOfMode } from '#engine/type/slots-of.ts';
+import { FEEDS, PER_CIRCUIT } from './demo-feeds.ts';
 import { BREAKWATER, CORRECTIONS, GROUPS, type Group, HALYARD, PILOT, TIDELINE } from './demo-groups.ts';
+import { DEMO_NETWORK } from './demo-network.ts';
+import { RUN_EDITS, runCells } from './demo-runs.ts';
 
 /** The demo's show rig: an invented show of 152 fixtures by invented makers, with a few honest findings in it. */
 export const DEMO_RIG = {
@@ -70,7 +73,20 @@ export function demoPlan(library: readonly LibraryRevision[]): Plan {
       order: 2,
     },
   ];
-  return { name: 'import', edits: [...positions, ...universes, ...modes, ...fixtures, ...AGREED, ...rest] };
+  return {
+    name: 'import',
+    edits: [
+      ...positions,
+      ...universes,
+      ...modes,
+      ...fixtures,
+      ...AGREED,
+      ...rest,
+      ...DEMO_NETWORK,
+      ...RUN_EDITS,
+      ...FEEDS,
+    ],
+  };
 }
 
 function copyOf(library: readonly LibraryRevision[], typeId: string, name: string): Edit {
@@ -96,9 +112,10 @@ function unitsOf(group: Group, order: number): Edit[] {
       address2: second ?? null,
       purpose: group.purpose,
       colour: group.colour ?? null,
-      circuit: `${group.circuit}-${Math.ceil(unit / 4)}`,
+      circuit: `${group.circuit}-${Math.ceil(unit / PER_CIRCUIT)}`,
       firmware: group.firmware ?? null,
       order: order + unit,
+      ...runCells(group.position, unit),
       ...CORRECTIONS[`${group.position}/${unit}`],
     };
     const name = group.position.toLowerCase().replaceAll(' ', '-');

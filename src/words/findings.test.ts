@@ -93,8 +93,8 @@ describe('findings in words', () => {
     const said = new Set<string>();
     for (let seed = 1; seed <= 30; seed++) {
       const rng = seededRng(seed);
-      const cards = Array.from({ length: 150 }, () => randomCardEdit(rng));
-      const rig = applyEdits(randomRig(seed, { fixtures: 30, universes: 2 }), cards);
+      const cards = Array.from({ length: 1500 }, () => randomCardEdit(rng));
+      const rig = applyEdits(randomRig(seed, { fixtures: seed % 5 === 0 ? 120 : 30, universes: 2 }), cards);
       for (const finding of checkRig(rig, RANDOM_LIBRARY)) {
         said.add(finding.rule);
         const sentences = [

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkRig } from '#engine/check/check-rig.ts';
+import type { Universe } from '#engine/model/address.ts';
 import type { Plan } from '#engine/model/edit.ts';
 import { fixtureId } from '#engine/model/ids.ts';
 import { clearClash } from '#engine/patch/clear-clash.ts';
@@ -31,6 +32,15 @@ const REFUSALS: { readonly [Code in PlanRefusal['code']]: Extract<PlanRefusal, {
   held: { code: 'held', fixtures: [fixture] },
   'no-reason': { code: 'no-reason' },
   'finding-gone': { code: 'finding-gone' },
+  'no-convention': { code: 'no-convention' },
+  'no-port-address': { code: 'no-port-address', universe: 40_000 as Universe },
+  'no-free-port': { code: 'no-free-port', node: 'Beam' },
+  'nothing-unheard': { code: 'nothing-unheard' },
+  'no-name': { code: 'no-name' },
+  'name-taken': { code: 'name-taken', name: 'A' },
+  'not-on-run': { code: 'not-on-run' },
+  'no-such-supply': { code: 'no-such-supply' },
+  'one-phase': { code: 'one-phase', supply: 'House' },
 };
 
 describe('plans in words', () => {

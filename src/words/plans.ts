@@ -87,6 +87,24 @@ export function planRefusalSentence(refusal: PlanRefusal, rig: Rig): string {
       return 'A lock says why it is there, or who set it. Write that first.';
     case 'finding-gone':
       return 'This is cleared already.';
+    case 'no-convention':
+      return 'Nobody has said how sACN numbers and Port-Addresses go together here. Choose a convention first.';
+    case 'no-port-address':
+      return `Universe ${refusal.universe} has no Port-Address by the convention of this rig. Leave it out, or write one by hand.`;
+    case 'no-free-port':
+      return `${refusal.node === '' ? 'The node' : refusal.node} has no free port. Say how many ports it has, or empty one.`;
+    case 'nothing-unheard':
+      return 'No universe is left that travels by a network and that no port listens to. Say first how the universes travel.';
+    case 'no-name':
+      return 'There is no name. Give it one.';
+    case 'name-taken':
+      return `“${refusal.name}” is there already. Give it another name.`;
+    case 'not-on-run':
+      return 'It is not on this run any more: someone changed it. Choose again.';
+    case 'no-such-supply':
+      return 'The supply is gone: someone took it away.';
+    case 'one-phase':
+      return `“${refusal.supply}” has one phase, so that there is nothing to balance.`;
     default:
       return unreachable(refusal);
   }

@@ -16,12 +16,18 @@ export const RIBBONS_WORDS = {
   labelHint: 'what it feeds',
   room: (free: number, longest: number) =>
     free === longest ? `${free} free` : `${free} free, at most ${longest} in a row`,
+  carry: 'Carry it',
+  putHere: 'Put it here',
+  leave: 'Leave it',
+  lower: 'One slot lower',
+  higher: 'One slot higher',
   hint: 'Drag a block, or press M on it: arrows carry it by a slot, Page keys by ten, Ctrl with up or down to another universe. Space opens its slots.',
-  fingerHint: 'A tap on a block opens its slots. Blocks are carried with a mouse, a pen or a keyboard.',
+  fingerHint: 'A tap on a block opens its slots, and from there it can be carried.',
   readerHint: 'You are a reader here: blocks stay where they are. Enter opens the slots of a unit.',
   howToEnd: {
     keys: 'Enter puts it there, Escape leaves it.',
     pointer: 'Letting go puts it there, Escape leaves it.',
+    finger: 'A tap on a ribbon carries it there.',
   },
   gone: 'This unit is gone: someone removed it.',
   moved: (unit: string, from: string, to: string) => `${unit} moved from ${from} to ${to}.`,
@@ -45,6 +51,11 @@ function meetWords({ over, meets }: Landing, first: string): string {
   const met = meets.length === 0 ? '' : `it would meet ${counted(meets.length, 'unit')}, first ${first}`;
   const past = over === 0 ? '' : `${counted(over, 'slot')} would lie past slot ${SLOTS}, so it cannot be put there`;
   return [past, met].filter((part) => part !== '').join('; ') || 'the slots are free';
+}
+
+/** On a block that somebody else carries: `Ana Reis carries Bar 1 · 5 to 2:101–116`. */
+export function carriedByOther(person: string, unit: string, landing: Landing): string {
+  return `${person} carries ${unit} to ${spanWords(landing)}`;
 }
 
 /** On the block itself: `369`, `369 meets 2`, `510 past 512`. */

@@ -1,7 +1,16 @@
 export const RIG_MENU_WORDS = {
   rig: 'Rig',
   name: 'Pages of this rig',
-  pages: { sheet: 'Sheet', universes: 'Universes', 'lists-in': 'Lists in', 'sheets-out': 'Sheets out' },
+  toRow: 'Its row in the sheet',
+  pages: {
+    sheet: 'Sheet',
+    universes: 'Universes',
+    network: 'Network',
+    runs: 'Runs',
+    supply: 'Supply',
+    'lists-in': 'Lists in',
+    'sheets-out': 'Sheets out',
+  },
 } as const;
 
 /** `show rig at Millrace Playhouse · Saltwind Touring`. */

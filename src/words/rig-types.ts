@@ -25,6 +25,22 @@ export const DEAL_WORDS: Partial<Readonly<Record<Rule, string>>> = {
   'firmware-mode': 'see the firmware',
   'firmware-wanted': 'see the firmware',
   'hazard-unsigned': 'name somebody',
+  'circuit-over-rating': 'see the load',
+  'circuit-over-share': 'see the load',
+  'circuit-supply-gone': 'see the load',
+  'circuit-phase': 'see the load',
+  'circuit-crowded': 'see the load',
+  'unit-voltage': 'see the load',
+  'circuit-power-unknown': 'see the load',
+  'circuit-undescribed': 'see the load',
+  'position-over-limit': 'see the weight',
+  'position-weight-unknown': 'see the weight',
+  'line-over-rating': 'see the load',
+  'line-over-share': 'see the load',
+  'neutral-over-rating': 'see the load',
+  'lines-unbalanced': 'see the load',
+  'volts-unsaid': 'see the load',
+  'limit-unsigned': 'see the weight',
 };
 
 export const PICKER_WORDS = {

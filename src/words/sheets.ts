@@ -2,9 +2,11 @@ import type { Finding } from '#engine/model/finding.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { PATCH_HEADINGS } from '#engine/sheet/patch-format.ts';
 import type { SheetColumn, SheetKind, Standing } from '#engine/sheet/sheet.ts';
+import { CARD_CHOICE_WORDS } from './cards.ts';
 import { findingSentence } from './findings.ts';
 import { CAUTION_FOOT, hazardCautions } from './fixture-types.ts';
-import { LOAD_STANDING } from './loads.ts';
+import { loadStanding } from './loads.ts';
+import { RUN_STANDING } from './run-names.ts';
 import { PRODUCT } from './screens.ts';
 import { SLOT_WORDS } from './slots.ts';
 import { CHART_WORDS } from './type-chart.ts';
@@ -19,6 +21,8 @@ export const SHEET_TITLES: Readonly<Record<SheetKind, string>> = {
   circuits: 'Circuit sheet',
   positions: 'Position sheet',
   findings: 'Findings',
+  network: 'Network sheet',
+  runs: 'Run sheet',
 };
 
 /** What each sheet is for, in a line. */
@@ -28,9 +32,11 @@ export const SHEET_ABOUT: Readonly<Record<SheetKind, string>> = {
   universes: 'Every occupied run of slots by universe and slot.',
   'universe-slots': 'All 512 slots of every universe: whose each is and what it does.',
   'channel-slots': 'Every slot of every unit by channel, with its address and what it does.',
-  circuits: 'Every circuit with its units and what they draw, at 230 V, as far as their types state it.',
-  positions: 'Every unit by position with its weight, and the sum of each position.',
+  circuits: 'Every circuit with its supply, breaker and units, and what they draw, as far as their types state it.',
+  positions: 'Every unit by position with its weight; the sum of each position and its limit, by whose word.',
   findings: 'What the check found, with every unit it concerns.',
+  network: 'Every universe in use with its numbers on the network, the node and port it comes out of, and its run.',
+  runs: 'Every data line in the order in which it passes units and splitters, with its metres and unit loads.',
 };
 
 const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HEADINGS>, string>> = {
@@ -63,6 +69,33 @@ const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HE
   finding: 'Finding',
   units: 'Units',
   channels: 'Channels',
+  by: 'Travels by',
+  sacn: 'sACN',
+  group: 'Multicast group',
+  portAddress: 'Port-Address',
+  node: 'Node',
+  nodeAddress: 'Network address',
+  port: 'Port',
+  slotsUsed: 'Slots used',
+  runFrom: 'Begins at',
+  runPlace: 'Place',
+  runLink: 'Unit or splitter',
+  runMetres: 'Metres so far',
+  runUnknown: 'Stretches not known',
+  runLoads: 'Unit loads so far',
+  runFindings: 'Found',
+  supply: 'Supply',
+  phase: 'Phase',
+  breaker: 'Breaker',
+  breakerAmps: 'Breaker in amps',
+  voltAmps: 'Volt-amperes',
+  used: 'Used of what it may carry in %',
+  extra: 'Other load in kg',
+  limit: 'Limit in kg',
+  person: 'Limit stated by',
+  on: 'Stated on',
+  remaining: 'Left of the limit in kg',
+  standing: 'Findings of it',
 };
 
 /** What heads a column of any sheet. */
@@ -82,9 +115,11 @@ export const standingOf = (rig: Rig, findings: readonly Finding[]): Standing => 
   findings,
   say: (finding) => findingSentence(finding, rig),
   slots: SLOT_WORDS,
-  loads: LOAD_STANDING,
+  runs: RUN_STANDING,
+  loads: loadStanding(rig),
   cautions: hazardCautions,
   cautionFoot: CAUTION_FOOT,
+  way: (by) => CARD_CHOICE_WORDS[by] ?? by,
 });
 
 export const NOTHING_STANDS = 'No findings stand.';

@@ -10,40 +10,47 @@ const PANEL = 'section:has(> div > h2)';
 const openPanel = (page: Page, name: string) =>
   page.getByRole('toolbar', { name: 'Tools of the sheet' }).getByRole('button', { name, exact: true }).click();
 
-const circuit = (page: Page, name: string) =>
-  page
-    .getByRole('region', { name: 'Circuits' })
-    .getByRole('listitem')
-    .filter({ has: page.getByRole('heading', { name: new RegExp(`^${name}\\b`) }) });
-
-test('what circuits carry, by the rules a person chooses, and what nobody knows', async ({ page }) => {
+test('what feeds the selected unit and what hangs where it does, and another circuit for it', async ({ page }) => {
   await page.goto(served.url);
   await openPanel(page, 'Loads');
+  const find = page.getByLabel('Find a unit, channel or address');
+  await find.fill('1');
+  await find.press('Enter');
+  const circuits = page.getByRole('region', { name: 'Circuits' });
   // Four profiles of 245 W at a power factor of 0.95: 245 / (230 × 0.95) × 4 = 4.485 A.
-  await expect(circuit(page, 'FB-1')).toContainText('4.5 A · 980 W');
-  await expect(circuit(page, 'FB-1')).toContainText('4 units · at 230 V, taking all of a breaker’s rating');
+  await expect(circuits).toContainText('FB-1');
+  await expect(circuits).toContainText('4.49 A of 16 A · 28 %');
+  // 16 profiles of 8.6 kg, and 60 kg that are no units.
+  await expect(page.getByRole('region', { name: 'Positions' })).toContainText('197.6 kg of 320 kg · 62 %');
+  await expect(page.getByRole('region', { name: 'Positions' })).toContainText('Hollis Brandreth, rigger allows 320 kg');
   await expect(page.getByText(/a licensed electrician has the last word/)).toBeVisible();
   await expect(page.getByText(/a competent rigger has the last word/)).toBeVisible();
   expect(await axeFaults(page, { within: PANEL })).toEqual([]);
 
-  await page.getByLabel('Nominal voltage').selectOption('120 V');
-  await page.getByLabel('Loads of three hours or more may take').selectOption('80 % of a breaker’s rating');
-  // 245 / (120 × 0.95) × 4 = 8.596 A, and 8.596 / 0.8 = 10.75 A.
-  await expect(circuit(page, 'FB-1')).toContainText('8.6 A · 980 W');
-  await expect(circuit(page, 'FB-1')).toContainText('asks for a rating of at least 10.7 A');
-  await expect(circuit(page, 'BL-1')).toContainText('4 units not made for 120 V, by their manuals');
-  await page.reload();
-  await openPanel(page, 'Loads');
-  await expect(circuit(page, 'FB-1')).toContainText('8.6 A · 980 W');
+  await page.getByLabel('Put the selected units on circuit').fill('FB-2');
+  await page.getByRole('button', { name: 'Look at it' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Apply' }).click();
+  await expect(circuits).toContainText('FB-2');
+  await expect(circuits).toContainText('5.61 A of 16 A · 35 %');
+});
 
-  // 16 profiles of 8.6 kg.
-  const bridge = page.getByRole('region', { name: 'Weight by position' }).getByRole('listitem').first();
-  await expect(bridge).toContainText('Front bridge');
-  await expect(bridge).toContainText('137.6 kg');
-  await circuit(page, 'BL-1').getByRole('button', { name: 'Box left · 2', exact: true }).click();
-  await expect(
-    page.locator('[role="row"][aria-selected="true"], [role="row"]:has([aria-selected="true"])'),
-  ).toContainText('Box left');
+test('the rules of the venue hold for every figure of the page', async ({ page }) => {
+  await page.goto(`${served.url}?supply`);
+  const circuit = (name: string) => page.getByRole('region', { name, exact: true });
+  await page.getByLabel('Loads of three hours or more may take').selectOption('80 % of a breaker’s rating');
+  await expect(circuit('BL-1')).toContainText(
+    '16 A for hours: 80 % of a breaker’s rating, by the playhouse’s own rules',
+  );
+  await expect(circuit('BL-1')).toContainText('draws 17.39 A, more than the 80 % of 20 A');
+  await page.getByRole('textbox', { name: 'Volts to neutral of Stage main' }).fill('120');
+  await page.getByRole('textbox', { name: 'Volts to neutral of Stage main' }).press('Enter');
+  // 245 / (120 × 0.95) × 4 = 8.596 A.
+  await expect(circuit('FB-1')).toContainText('8.6 A of 16 A');
+  await expect(circuit('BL-1')).toContainText(
+    'Circuit “BL-1” is at 120 V, for which by their manuals these are not made',
+  );
+  await page.emulateMedia({ colorScheme: 'dark' });
+  expect(await axeFaults(page)).toEqual([]);
 });
 
 test('how the switches of a unit stand for its address', async ({ page }) => {

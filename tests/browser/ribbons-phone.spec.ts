@@ -4,7 +4,7 @@ import { servedScreen } from './support/served-screen.ts';
 
 const served = servedScreen();
 
-test('ribbons stand under each other, and a tap opens a unit', async ({ page }) => {
+test('ribbons stand under each other, a tap opens a unit, and from there a finger carries it', async ({ page }) => {
   await page.goto(`${served.url}?universes`);
   await page.getByRole('button', { name: 'All ribbons' }).tap();
   const second = page.getByRole('textbox', { name: 'Label of universe 2' });
@@ -25,6 +25,23 @@ test('ribbons stand under each other, and a tap opens a unit', async ({ page }) 
   await expect(card.getByRole('heading', { name: 'Bar 1 · 1' })).toBeVisible();
   await card.getByRole('button', { name: 'Next unit' }).tap();
   await expect(card.getByRole('heading', { name: 'Bar 1 · 2' })).toBeVisible();
+  await card.getByRole('button', { name: 'Carry it' }).tap();
+  await expect(card).toHaveCount(0);
+  const low = await page.getByRole('list', { name: 'Universe 2', exact: true }).boundingBox();
+  if (low === null) throw new Error('universe 2 is not drawn');
+  const says = page.getByRole('status');
+  await page.touchscreen.tap(low.x + low.width - 8, low.y + low.height / 2);
+  await expect(says).toContainText(/^Bar 1 · 2 would get 2:\d+/);
+  const [, slot] = /2:(\d+)/.exec((await says.textContent()) ?? '') ?? [];
+  await page.getByRole('button', { name: 'One slot lower' }).tap();
+  await expect(says).toContainText(`would get 2:${Number(slot) - 1}`);
+  expect(await axeFaults(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Leave it' }).tap();
+  await expect(says).toContainText('Bar 1 · 2 stays at 1:');
+  await page
+    .getByRole('list', { name: 'Universe 1', exact: true })
+    .getByRole('button', { name: /^Bar 1 · 2,/ })
+    .tap();
   await card.getByRole('button', { name: 'Close' }).tap();
   await expect(card).toHaveCount(0);
 });

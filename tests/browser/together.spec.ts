@@ -105,6 +105,52 @@ test('each sees the other by name in the cell', async ({ browser, baseURL }) => 
   await expect(cellOf(designer.page, 2, 'unit').getByText('Bram Kettle', { exact: true })).toBeVisible();
 });
 
+test('each sees the block that the other carries over the ribbons, and both are put', async ({ browser, baseURL }) => {
+  const { designer, technician } = await startRig(browser, { server: String(baseURL) });
+  for (const { page } of [designer, technician]) {
+    await page.getByRole('navigation').getByRole('link', { name: 'Universes' }).click();
+    await page.getByRole('button', { name: 'All ribbons' }).click();
+  }
+  const block = (page: Page, unit: number) =>
+    page.getByRole('button', { name: new RegExp(`^First bar · ${unit}, slots`) });
+  await block(designer.page, 1).press('m');
+  await block(technician.page, 2).press('m');
+  await designer.page.keyboard.press('PageDown');
+  await technician.page.keyboard.press('Control+ArrowDown');
+  await expect(technician.page.getByText('Odile Fenn carries First bar · 1 to 1:11–20')).toBeVisible();
+  await expect(designer.page.getByText('Bram Kettle carries First bar · 2 to 2:21–30')).toBeVisible();
+  for (const { page } of [designer, technician]) await page.keyboard.press('Enter');
+  for (const { page } of [designer, technician]) {
+    await expect(page.getByText(/ carries First bar/)).toHaveCount(0);
+    await expect(page.getByRole('button', { name: 'First bar · 1, slots 11 to 20' })).toBeVisible();
+    await expect(page.getByRole('list', { name: 'Universe 2', exact: true }).getByRole('button')).toHaveCount(1);
+  }
+});
+
+test('the unit one is at goes along from page to page, and the address names the universe', async ({
+  browser,
+  baseURL,
+}) => {
+  const { designer } = await startRig(browser, { server: String(baseURL) });
+  const { page } = designer;
+  await write(page, 2, 'address', '4:101');
+  await cellOf(page, 2, 'purpose').click();
+  await page.getByRole('navigation').getByRole('link', { name: 'Universes' }).click();
+  const slots = page.getByRole('grid', { name: 'Slots of universe 4' });
+  await expect(slots).toBeVisible();
+  await page.getByRole('option', { name: /^1\b/ }).click();
+  await expect(page).toHaveURL(/#universe-1$/);
+  await page.reload();
+  await expect(page.getByRole('grid', { name: 'Slots of universe 1' })).toBeVisible();
+  await page.getByRole('button', { name: /^First bar · 1, slots/ }).click();
+  await page.getByRole('link', { name: 'Its row in the sheet' }).click();
+  await expect(cellOf(page, 1, 'unit')).toBeVisible();
+  await page.keyboard.press('Home');
+  await page.keyboard.type('77');
+  await page.keyboard.press('Enter');
+  await expect(cellOf(page, 77, 'unit')).toHaveText('1');
+});
+
 test('of two values set at once the loser is told, and can put it back', async ({ browser, baseURL }) => {
   const { designer, technician } = await startRig(browser, { server: String(baseURL) });
   for (const { cable } of [designer, technician]) cable.pull();

@@ -158,6 +158,7 @@ describe.each(STORE_KINDS)('crews, venues and rigs on the %s store', (kind) => {
       'circuits',
       'positions',
       'findings',
+      'runs',
     ]) {
       const plain = await ada.request('GET', `/api/rigs/${rigId}/sheets/${sheet}.csv`);
       expect([plain.status, plain.headers.get('content-type')]).toEqual([200, 'text/csv; charset=utf-8']);

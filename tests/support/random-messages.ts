@@ -4,7 +4,10 @@ import { type ClientMessage, type Person, type ServerMessage, SYNC_VERSION, type
 const bytes = (rng: Rng): Uint8Array => Uint8Array.from({ length: rng.int(40) }, () => rng.int(256));
 const number = (rng: Rng): number => rng.int(rng.pick([2, 200, 2 ** 31, Number.MAX_SAFE_INTEGER]));
 const text = (rng: Rng): string => rng.pick(['', 'f1', 'Vorbühne 3', 'a\u0000b', '☂️ 雨', 'x'.repeat(200)]);
-const where = (rng: Rng): Where | null => (rng.int(3) === 0 ? null : { fixture: text(rng), field: text(rng) });
+const where = (rng: Rng): Where | null => {
+  const cell = { fixture: text(rng), field: text(rng) };
+  return rng.pick([null, cell, { ...cell, at: 1 + number(rng) }]);
+};
 const list = <T>(rng: Rng, make: (rng: Rng) => T): T[] => Array.from({ length: rng.int(4) }, () => make(rng));
 const person = (rng: Rng): Person => ({
   id: number(rng),

@@ -5,7 +5,7 @@ import { applyEdits } from '#engine/model/apply-edits.ts';
 import type { Edit } from '#engine/model/edit.ts';
 import { ADDRESS_FIELDS, type CellValue, FIELDS, type Field } from '#engine/model/field.ts';
 import type { Cells } from '#engine/model/fixture.ts';
-import { SIGNED_HAZARDS } from '#engine/model/fixture-type.ts';
+import { NOTHING_STATED, type Physical, SIGNED_HAZARDS } from '#engine/model/fixture-type.ts';
 import { type FixtureId, fixtureId } from '#engine/model/ids.ts';
 import { EMPTY_RIG, type Rig } from '#engine/model/rig.ts';
 import { GENERIC_TYPES } from '#engine/type/generic-types.ts';
@@ -88,8 +88,26 @@ function randomPin(rng: Rng): Pin | null {
     channels: rng.int(3) === 0 ? [] : mode.channels,
     firmware: rng.pick([[], ['1.2'], ['2.0+', 'blue']]),
   }));
-  return { ...pin, type: { ...pin.type, modes, hazards: { ...pin.type.hazards, laser: rng.pick([null, '1', '4']) } } };
+  const hazards = { ...pin.type.hazards, laser: rng.pick([null, '1', '4'] as const) };
+  return { ...pin, type: { ...pin.type, modes, hazards, physical: randomPhysical(rng) } };
 }
+
+/** What its manual states of loads and weights, if anything. */
+const randomPhysical = (rng: Rng): Physical => ({
+  ...NOTHING_STATED,
+  power: rng.pick([null, 100, 1000 / 3, 2100]),
+  powerFactor: rng.pick([null, 0.6, 1]),
+  voltage: rng.pick([null, { low: 100, high: 240 }, { low: 230, high: 230 }]),
+  weight: rng.pick([null, 4.1, 31]),
+  perBreaker: rng.pick([
+    [],
+    [{ breaker: '', most: '1' }],
+    [
+      { breaker: 'BREAKER', most: '2 at 230 V' },
+      { breaker: '16 A', most: '1' },
+    ],
+  ]),
+});
 
 /** What the library of the types of `randomRig` may have as its newest. */
 export const RANDOM_LIBRARY: NewestRevisions = new Map([

@@ -5,10 +5,15 @@ import { applyEdits } from '#engine/model/apply-edits.ts';
 import { modeOf } from '#engine/model/find-mode.ts';
 import { isLocked } from '#engine/model/locked.ts';
 import type { Rig } from '#engine/model/rig.ts';
+import { runChain } from '#engine/network/runs/run-chain.ts';
 import { allocatePlan } from '#engine/patch/allocate/allocate-plan.ts';
 import { lockPlan, unlockPlan } from '#engine/patch/lock-plan.ts';
 import { repairPlan } from '#engine/patch/repair/repair-plan.ts';
+import { moveOnRun, putOnRun, takeOffRun } from '#engine/patch/runs/chain-plans.ts';
+import { addSplitter, removeRun, renameRun } from '#engine/patch/runs/run-plans.ts';
 import { documentOf } from '#tests/bench/frame/rig-document.ts';
+import { someOf } from '#tests/support/planned.ts';
+import { randomCardEdit } from '#tests/support/random-card.ts';
 import { listRig } from '#tests/support/random-plan.ts';
 import { randomRig } from '#tests/support/random-rig.ts';
 import { applyPlan } from '../edit/apply-plan.ts';
@@ -66,5 +71,32 @@ describe('undo of plans that move many', () => {
       done += 1;
     }
     expect(done).toBeGreaterThan(40);
+  });
+
+  it('[DO30] takes a change of a run back', () => {
+    for (let seed = 1; seed <= 60; seed++) {
+      const rng = seededRng(seed);
+      const cards = Array.from({ length: 40 }, () => randomCardEdit(rng, ['run', 'splitter']));
+      const doc = documentOf(applyEdits(storable(randomRig(seed, { fixtures: 20, universes: 2 })), cards));
+      const history = createHistory(doc, 'me');
+      const before = readRig(doc);
+      const fixtures = someOf(rng, before);
+      const [id = ''] = runChain(before, 'front').map((link) => link.id);
+      const plans = [
+        putOnRun(before, { run: 'Front', fixtures, order: 'given', after: id }),
+        moveOnRun(before, { run: 'front', id, step: 1 }),
+        takeOffRun(before, fixtures),
+        renameRun(before, 'front', 'Else'),
+        removeRun(before, 'front'),
+        addSplitter(before, { id: 'new', name: 'New', run: 'back', outputs: 2 }),
+      ];
+      for (const plan of plans) {
+        if (!plan.ok) continue;
+        expect(applyPlan(doc, plan.value, 'me')).toEqual({ ok: true, value: undefined });
+        expect(listRig(readRig(doc)), `seed ${seed}`).toEqual(listRig(applyEdits(before, plan.value.edits)));
+        expect(history.undo()).toBe('set-run');
+        expect(listRig(readRig(doc)), `seed ${seed}`).toEqual(listRig(before));
+      }
+    }
   });
 });

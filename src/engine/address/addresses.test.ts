@@ -3,7 +3,7 @@ import { absolute, slotOf } from '../model/address.ts';
 import { CONVENTIONS } from '../model/card.ts';
 import { portAddressByConvention, sacnByConvention } from './convention.ts';
 import { ADDRESS_SWITCHES, addressOfSwitches, dipSwitches } from './dip-switches.ts';
-import { isPortAddress, portAddress, portAddressParts } from './port-address.ts';
+import { formatPortAddress, isPortAddress, portAddress, portAddressParts, readPortAddress } from './port-address.ts';
 import { isSacnUniverse, multicastGroup } from './sacn-universe.ts';
 
 describe('address switches', () => {
@@ -37,6 +37,20 @@ describe('numbers of universes on a network', () => {
       seen.add(value);
     }
     expect(seen.size).toBe(128 * 16 * 16);
+    const read = (text: string) => readPortAddress(text);
+    for (const address of [0, 1, 15, 16, 255, 256, 0x123, 32_767].filter(isPortAddress)) {
+      const { net, subNet, universe } = portAddressParts(address);
+      const written = [
+        formatPortAddress(address),
+        `${net}:${subNet}:${universe}`,
+        ` ${address} `,
+        `0x${address.toString(16)}`,
+      ];
+      expect(written.map(read)).toEqual([address, address, address, address]);
+    }
+    expect(
+      ['', '0:16:0', '128:0:0', '0:0', '32768', '-1', '1.5', '0x8000', 'F', '0:0:0x1', '(0x0001)'].map(read),
+    ).toEqual(Array.from({ length: 11 }, () => null));
     for (const net of [128, -1, 0.5]) expect(() => portAddress({ net, subNet: 0, universe: 0 })).toThrow();
     expect(() => portAddress({ net: 0, subNet: 16, universe: 0 })).toThrow();
   });

@@ -39,4 +39,20 @@ export function formatPortAddress(address: PortAddress): string {
   return `${net}:${subNet}:${universe} (0x${address.toString(16).toUpperCase().padStart(4, '0')})`;
 }
 
+/**
+ * Reads a Port-Address as people write it: its three parts (`0:15:15`, decimal), all of it decimal (`255`) or hexadecimal (`0x00FF`), or as it
+ * is printed; null for anything else. [AD7]
+ */
+export function readPortAddress(text: string): PortAddress | null {
+  const [, written = ''] = /^\s*(.*?)\s*(?:\(0x[\da-f]{1,4}\)\s*)?$/is.exec(text) ?? [];
+  const [, net, subNet, universe] = /^(\d{1,3})[:.](\d{1,2})[:.](\d{1,2})$/.exec(written) ?? [];
+  if (net !== undefined) {
+    const parts = { net: Number(net), subNet: Number(subNet), universe: Number(universe) };
+    const fits = isPart(parts.net, 127) && isPart(parts.subNet, 15) && isPart(parts.universe, 15);
+    return fits ? portAddress(parts) : null;
+  }
+  const value = /^(\d{1,5}|0x[\da-f]{1,4})$/i.test(written) ? Number(written) : -1;
+  return isPortAddress(value) ? value : null;
+}
+
 const isPart = (part: number, most: number) => Number.isInteger(part) && part >= 0 && part <= most;

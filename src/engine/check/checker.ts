@@ -11,13 +11,20 @@ import { EMPTY_RIG, type Rig } from '../model/rig.ts';
 import { CardReadingChecker } from './card-unreadable.ts';
 import { channelOnUnlike } from './channel-on-unlike.ts';
 import { channelShared } from './channel-shared.ts';
+import { circuitRule } from './circuit-findings.ts';
 import { mergeFindings, withFinding, withoutFinding } from './finding-list.ts';
+import { GroupedChecker } from './grouped-checker.ts';
+import { NetworkChecker } from './network/network-checker.ts';
 import { ownBreaksOverlap } from './own-breaks-overlap.ts';
 import type { PartChecker } from './part-checker.ts';
 import { pastTheEnd } from './past-the-end.ts';
+import { positionRule } from './position-findings.ts';
+import { RunCardsChecker } from './run-cards.ts';
+import { RUN_UNITS } from './run-units.ts';
 import { placeKeyOf, samePlace } from './same-place.ts';
 import { slotsClaimedTwice } from './slots-claimed-twice.ts';
 import { type FindingsDelta, type OpenDelta, StandingFindings } from './standing-findings.ts';
+import { SupplyChecker } from './supply-checker.ts';
 import { hasTypeMatter, type NewestRevisions, NO_LIBRARY, typeFindings } from './type-findings.ts';
 import { UnitGroups } from './unit-groups.ts';
 import { unknownMode } from './unknown-mode.ts';
@@ -73,7 +80,15 @@ class RigChecker implements Checker {
   readonly #ofChannels = new StandingFindings<number>();
   readonly #ofPlaces = new StandingFindings<string>();
   readonly #ofTypes = new StandingFindings<'types'>();
-  readonly #parts: readonly PartChecker[] = [new CardReadingChecker()];
+  readonly #parts: readonly PartChecker[] = [
+    new CardReadingChecker(),
+    new NetworkChecker(),
+    new GroupedChecker(RUN_UNITS),
+    new RunCardsChecker(),
+    new GroupedChecker(circuitRule),
+    new GroupedChecker(positionRule),
+    new SupplyChecker(),
+  ];
   readonly #naming = new Map<FixtureId, readonly Finding[]>();
   #counts: FindingCounts = Object.freeze({ blocker: 0, caution: 0, note: 0 });
   #listed: readonly Finding[] = NONE;

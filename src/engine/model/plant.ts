@@ -8,6 +8,7 @@ import {
   type CardKind,
   type Convention,
   cellKindOf,
+  nameKey,
   type Protocol,
   portKey,
   readCardCell,
@@ -88,6 +89,9 @@ export interface Run {
   readonly end: 'terminated' | 'open' | null;
   readonly notes: string;
 }
+
+/** What a run is called: its name, unless somebody wrote another run's name into it. No two runs are called the same. */
+export const runName = ({ key, name }: Pick<Run, 'key' | 'name'>): string => (nameKey(name) === key ? name : key);
 
 export interface Splitter {
   readonly id: string;

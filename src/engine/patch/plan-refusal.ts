@@ -1,3 +1,4 @@
+import type { Universe } from '../model/address.ts';
 import type { Field } from '../model/field.ts';
 import type { Rule } from '../model/finding.ts';
 import type { FixtureId } from '../model/ids.ts';
@@ -40,4 +41,22 @@ export type PlanRefusal =
   /** A lock says why, or who set it. */
   | { readonly code: 'no-reason' }
   /** The finding does not stand any more. */
-  | { readonly code: 'finding-gone' };
+  | { readonly code: 'finding-gone' }
+  /** The crew has not said how sACN numbers and Port-Addresses go together. */
+  | { readonly code: 'no-convention' }
+  /** The crew's convention gives the universe no Port-Address. */
+  | { readonly code: 'no-port-address'; readonly universe: Universe }
+  /** Every port of the node listens to something, or it has none. */
+  | { readonly code: 'no-free-port'; readonly node: string }
+  /** A port listens to every universe that travels by a network. */
+  | { readonly code: 'nothing-unheard' }
+  /** What is to be made or renamed has no name. */
+  | { readonly code: 'no-name' }
+  /** Another one is called so already. */
+  | { readonly code: 'name-taken'; readonly name: string }
+  /** The run, splitter or unit is not where the request has it. */
+  | { readonly code: 'not-on-run' }
+  /** The supply is not there any more. */
+  | { readonly code: 'no-such-supply' }
+  /** A supply of one phase has nothing to balance. */
+  | { readonly code: 'one-phase'; readonly supply: string };

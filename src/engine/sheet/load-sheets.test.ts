@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { statedRig } from '#tests/support/stated-rig.ts';
 import { standingOf } from '#words/sheets.ts';
+import { checkRig } from '../check/check-rig.ts';
+import { applyEdits } from '../model/apply-edits.ts';
+import { SETUP_KEY } from '../model/card.ts';
+import { setCard } from '../model/card-edits.ts';
 import type { Rig } from '../model/rig.ts';
 import { makeSheet } from './make-sheet.ts';
 import type { SheetKind } from './sheet.ts';
@@ -19,9 +23,11 @@ const RIG = statedRig(
 );
 
 function rowsOf(kind: SheetKind, rig: Rig, columns: readonly string[]): string[] {
-  const sheet = makeSheet(kind, rig, standingOf(rig, []));
+  const sheet = makeSheet(kind, rig, standingOf(rig, checkRig(rig)));
+  const rows = [...sheet.rows];
+  expect(rows.length).toBe(sheet.length);
   const at = columns.map((column) => (sheet.columns as readonly string[]).indexOf(column));
-  return [...sheet.rows].map((row) => at.map((i) => (row[i] === '' ? '-' : (row[i] ?? '-'))).join(' | '));
+  return rows.map((row) => at.map((i) => (row[i] === '' ? '-' : (row[i] ?? '-'))).join(' | '));
 }
 
 const footOf = (kind: SheetKind) =>
@@ -46,6 +52,61 @@ describe('circuit sheet', () => {
   it('[SU8] says at its foot by which rules, and who has the last word', () => {
     const foot = footOf('circuits').join(' ');
     expect(foot).toMatch(/230 V.*planning aids.*Local codes.*licensed electrician has the last word/);
+  });
+});
+
+/** The same with what feeds it and what may hang there said. */
+const SAID = applyEdits(RIG, [
+  ...setCard('setup', SETUP_KEY, { volts: 230, share: 0.8, rules: 'house rules' }),
+  ...setCard('supply', 'mains', { name: 'Mains', phases: '3' }),
+  ...setCard('circuit', 'c2', { name: 'C2', supply: 'Mains', phase: '2', breaker: 'B5', rating: 5 }),
+  ...setCard('circuit', 'c3', { name: 'C3', rating: 16 }),
+  ...setCard('limit', 'lx 1', { position: 'LX 1', kilograms: 20, extra: 15, person: 'Ona Reeve', on: '2026-11-25' }),
+  ...setCard('limit', 'pit', { position: 'Pit', kilograms: 100 }),
+]);
+
+describe('sheets of what is fed and what hangs', () => {
+  it('[SU8] the circuit sheet has supply, phase and breaker, how much of it is used by which rules, and what stands', () => {
+    const columns = [
+      'circuit',
+      'supply',
+      'phase',
+      'breaker',
+      'breakerAmps',
+      'count',
+      'voltAmps',
+      'amps',
+      'rule',
+      'used',
+    ];
+    expect(rowsOf('circuits', SAID, columns)).toEqual([
+      'C2 | Mains | 2 | B5 | 5 | 2 | 1033.3 | 4.49 | 80 % of a breaker’s rating, by house rules | 112.3',
+      'C3 | - | - | - | 16 | 0 | 0 | 0 | 80 % of a breaker’s rating, by house rules | 0',
+      'C10 | - | - | - | - | 1 | 1000 | 4.35 | 80 % of a breaker’s rating, by house rules | -',
+      '- | - | - | - | - | 1 | 33.3 | 0.14 | 80 % of a breaker’s rating, by house rules | -',
+    ]);
+    expect(rowsOf('circuits', SAID, ['circuit', 'standing'])).toEqual([
+      'C2 | Circuit “C2” draws 4.49 A, more than the 80 % of 5 A that it may carry for hours by house rules: LX 1 · 1 and LX 1 · 10',
+      'C3 | -',
+      'C10 | Circuit “C10” is not described, though others are: LX 1 · 2',
+      '- | -',
+    ]);
+  });
+
+  it('[SU8] the position sheet has the limit, by whom and when, and what is left of it; a position without units has a row', () => {
+    const columns = ['position', 'unit', 'count', 'sum', 'unknown', 'extra', 'limit', 'person', 'on', 'remaining'];
+    expect(rowsOf('positions', SAID, columns).filter((row) => !row.endsWith(' - | - | - | - | - | - | - | -'))).toEqual(
+      [
+        'Boom | 1 | 1 | - | 1 | - | - | - | - | -',
+        'LX 1 | 10 | 3 | 8.2 | 1 | 15 | 20 | Ona Reeve | 2026-11-25 | -3.2',
+        'Pit | - | 0 | 0 | 0 | 0 | 100 | - | - | 100',
+      ],
+    );
+    const standing = rowsOf('positions', SAID, ['position', 'standing']).filter((row) => !row.endsWith('| -'));
+    expect(standing).toEqual([
+      'LX 1 | “LX 1” holds 23.2 kg; Ona Reeve allows 20 kg, as of 2026-11-25. Take weight off, or ask a rigger; “LX 1” holds more than is reckoned: nobody knows the weight of LX 1 · 10',
+      'Pit | Nobody is named who allows 100 kg at “Pit”. Name the person responsible',
+    ]);
   });
 });
 

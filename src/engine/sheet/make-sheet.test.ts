@@ -5,19 +5,27 @@ import type { Edit } from '../model/edit.ts';
 import type { Cells, Fixture } from '../model/fixture.ts';
 import { fixtureId } from '../model/ids.ts';
 import { EMPTY_RIG, type Rig } from '../model/rig.ts';
-import { FIRST_RULES } from '../supply/load-rules.ts';
 import { makeSheet } from './make-sheet.ts';
 import { SHEET_KINDS, type SheetKind } from './sheet.ts';
 
 const SLOTS = { state: () => '', does: () => '', byte: () => '', values: () => '' };
 const LOADS = {
-  rules: FIRST_RULES,
   rule: '',
   units: unitsOf,
   circuitCautions: ['draws'],
   positionCautions: ['weighs'],
 };
-const NOTHING = { findings: [], say: () => '', slots: SLOTS, loads: LOADS, cautions: () => [], cautionFoot: '' };
+const RUNS = { source: () => '', unit: '', splitter: () => '' };
+const NOTHING = {
+  findings: [],
+  say: () => '',
+  slots: SLOTS,
+  loads: LOADS,
+  runs: RUNS,
+  cautions: () => [],
+  cautionFoot: '',
+  way: () => '',
+};
 
 function unitsOf(fixtures: readonly Fixture[]): string {
   return fixtures.map(({ unit }) => unit).join(' ');

@@ -4,8 +4,10 @@ import { channelSheet } from './channel-sheet.ts';
 import { channelSlotSheet } from './channel-slot-sheet.ts';
 import { circuitSheet } from './circuit-sheet.ts';
 import { findingSheet } from './finding-sheet.ts';
+import { networkSheet } from './network-sheet.ts';
 import { patchSheet } from './patch-sheet.ts';
 import { positionSheet } from './position-sheet.ts';
+import { runSheet } from './run-sheet.ts';
 import type { Sheet, SheetKind, Standing } from './sheet.ts';
 import { universeSheet } from './universe-sheet.ts';
 import { universeSlotSheet } from './universe-slot-sheet.ts';
@@ -29,6 +31,10 @@ export function makeSheet(kind: SheetKind, rig: Rig, standing: Standing): Sheet 
       return positionSheet(rig, standing);
     case 'findings':
       return findingSheet(rig, standing);
+    case 'network':
+      return networkSheet(rig, standing);
+    case 'runs':
+      return runSheet(rig, standing);
     default:
       return unreachable(kind);
   }

@@ -4,8 +4,9 @@ import type { Finding } from '../model/finding.ts';
 import type { Fixture } from '../model/fixture.ts';
 import type { Hazards } from '../model/fixture-type.ts';
 import { foldName } from '../model/ids.ts';
+import type { NamedSource } from '../model/named-source.ts';
+import type { Delivery } from '../model/plant.ts';
 import type { Mode, Rig } from '../model/rig.ts';
-import type { LoadRules } from '../supply/load-rules.ts';
 import { hasCopies } from '../type/copied-types.ts';
 import type { PinnedUse } from '../type/pin-slots.ts';
 import type { PatchColumn } from './patch-format.ts';
@@ -20,6 +21,8 @@ export const SHEET_KINDS = [
   'circuits',
   'positions',
   'findings',
+  'network',
+  'runs',
 ] as const;
 
 export type SheetKind = (typeof SHEET_KINDS)[number];
@@ -29,7 +32,8 @@ export type SheetCell = string | number | null;
 
 /**
  * `first` and `last` are the ends of a slot run, `break` which of a fixture's breaks it is and `ownSlot` which slot of that
- * break, `units` and `channels` name several. `cell` to `values` are what a slot does, `count` to `sum` what units draw and weigh.
+ * break, `units` and `channels` name several. `cell` to `values` are what a slot does, `count` to `sum` what units draw and weigh,
+ * `supply` to `used` what feeds them, `extra` to `remaining` what may hang there, `standing` the findings of that row.
  */
 export type SheetColumn =
   | PatchColumn
@@ -61,7 +65,34 @@ export type SheetColumn =
   | 'severity'
   | 'finding'
   | 'units'
-  | 'channels';
+  | 'channels'
+  | 'by'
+  | 'sacn'
+  | 'group'
+  | 'portAddress'
+  | 'node'
+  | 'nodeAddress'
+  | 'port'
+  | 'slotsUsed'
+  | 'runFrom'
+  | 'runPlace'
+  | 'runLink'
+  | 'runMetres'
+  | 'runUnknown'
+  | 'runLoads'
+  | 'runFindings'
+  | 'supply'
+  | 'phase'
+  | 'breaker'
+  | 'breakerAmps'
+  | 'voltAmps'
+  | 'used'
+  | 'extra'
+  | 'limit'
+  | 'person'
+  | 'on'
+  | 'remaining'
+  | 'standing';
 
 /** A line under the table: a part of the rig that is no fixture, so that the sheet is the whole rig, or a finding. */
 export type FootLine =
@@ -111,15 +142,21 @@ export interface SlotWords {
   readonly values: (use: PinnedUse) => string;
 }
 
-/** By which rules loads are reckoned, how those and units are said, and what to mind with loads and weights. */
+/** How the rules that loads are reckoned by and units are said, and what to mind with loads and weights. */
 export interface LoadStanding {
-  readonly rules: LoadRules;
-  /** How much of a breaker's rating they let a load take. */
+  /** How much of a breaker's rating the rules let a load take, and what they are called. */
   readonly rule: string;
   /** Names units in one cell. */
   readonly units: (fixtures: readonly Fixture[]) => string;
   readonly circuitCautions: readonly string[];
   readonly positionCautions: readonly string[];
+}
+
+/** How what is on a run is said. */
+export interface RunStanding {
+  readonly source: (from: NamedSource) => string;
+  readonly unit: string;
+  readonly splitter: (name: string) => string;
 }
 
 /** What stands when the sheet is made, how it is said, and what to mind with a type that has hazards. */
@@ -128,9 +165,12 @@ export interface Standing {
   readonly say: (finding: Finding) => string;
   readonly slots: SlotWords;
   readonly loads: LoadStanding;
+  readonly runs: RunStanding;
   readonly cautions: (hazards: Hazards) => readonly string[];
   /** Who has the last word: under all cautions. */
   readonly cautionFoot: string;
+  /** What a universe travels by. */
+  readonly way: (by: Delivery['by']) => string;
 }
 
 /** The cautions of every type that is named on a sheet of these units, under which stands who has the last word. */

@@ -9,7 +9,6 @@ import type { Edit } from '../model/edit.ts';
 import { modeOf } from '../model/find-mode.ts';
 import { fixtureId } from '../model/ids.ts';
 import { EMPTY_RIG, type Rig } from '../model/rig.ts';
-import { FIRST_RULES } from '../supply/load-rules.ts';
 import { GENERIC_TYPES } from '../type/generic-types.ts';
 import { makeSheet } from './make-sheet.ts';
 import { SHEET_KINDS, type SheetKind, type Standing } from './sheet.ts';
@@ -24,9 +23,11 @@ const STANDING: Standing = {
     byte: ({ byte, of }) => (of === 1 ? '' : String(byte)),
     values: ({ ranges }) => ranges.map(({ from, name }) => `${from} ${name}`).join(';'),
   },
-  loads: { rules: FIRST_RULES, rule: '', units: () => '', circuitCautions: [], positionCautions: [] },
+  loads: { rule: '', units: () => '', circuitCautions: [], positionCautions: [] },
+  runs: { source: () => '', unit: '', splitter: () => '' },
   cautions: ({ strobe, movingParts }) => [...(strobe ? ['flashes'] : []), ...(movingParts ? ['moves'] : [])],
   cautionFoot: 'last word',
+  way: () => '',
 };
 
 type Row = Readonly<Record<string, string | number | null | undefined>>;
@@ -121,7 +122,7 @@ it('every sheet that names a unit has the cautions of its type at its foot, and 
     {
       kind: 'add-fixture',
       fixture: fixtureId('s'),
-      cells: { type: 'Strobe', mode: 'Intensity and rate', address: 7, channel: 1 },
+      cells: { type: 'Strobe', mode: 'Intensity and rate', address: 7, channel: 1, run: 'A' },
     },
   ];
   const rig = applyEdits(EMPTY_RIG, edits);

@@ -62,7 +62,7 @@ export function createPeople(clock: Clock, tell: (news: ServerMessage) => void):
 }
 
 function sameWhere(a: Where | null, b: Where | null): boolean {
-  return a?.fixture === b?.fixture && a?.field === b?.field;
+  return a?.fixture === b?.fixture && a?.field === b?.field && a?.at === b?.at;
 }
 
 /** The colour this person has already, or else the smallest one that nobody has. */

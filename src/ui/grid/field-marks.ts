@@ -55,8 +55,54 @@ function fieldsOf(row: Pick<RowView, 'fixture' | 'mode'>, finding: Finding): rea
     case 'hazard-unsigned':
     case 'library-differs':
       return ['type'];
+    case 'circuit-over-rating':
+    case 'circuit-over-share':
+    case 'circuit-supply-gone':
+    case 'circuit-phase':
+    case 'circuit-crowded':
+    case 'unit-voltage':
+    case 'circuit-power-unknown':
+    case 'circuit-undescribed':
+      return ['circuit'];
+    case 'position-over-limit':
+    case 'position-weight-unknown':
+      return ['position'];
     case 'card-unreadable':
+    case 'port-fed-twice':
+    case 'number-reserved':
+    case 'same-node-address':
+    case 'mixed-sub-nets':
+    case 'universe-unreached':
+    case 'universe-undelivered':
+    case 'delivery-unnumbered':
+    case 'address-unreadable':
+    case 'node-out-of-reach':
+    case 'over-link':
+    case 'port-beyond':
+    case 'cast-unfit':
+    case 'port-address-zero':
+    case 'run-silent':
+    case 'run-source-gone':
+    case 'run-source-beyond':
+    case 'run-ring':
+    case 'run-source-shared':
+    case 'splitter-loose':
+    case 'line-over-rating':
+    case 'line-over-share':
+    case 'neutral-over-rating':
+    case 'lines-unbalanced':
+    case 'volts-unsaid':
+    case 'limit-unsigned':
       return [];
+    case 'run-overloaded':
+    case 'run-open':
+    case 'run-mixed':
+    case 'run-other-universe':
+    case 'run-end-unsaid':
+    case 'run-undescribed':
+      return ['run'];
+    case 'run-too-long':
+      return ['cable'];
   }
 }
 

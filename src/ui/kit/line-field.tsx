@@ -31,6 +31,7 @@ export function LineField({ name, value, trouble, onWrite, ...rest }: LineFieldP
       title={trouble}
       autoComplete="off"
       {...rest}
+      data-typed={typed === undefined || typed === value ? undefined : ''}
       value={typed ?? value}
       onChange={(event) => setTyped(event.currentTarget.value)}
       onBlur={done}

@@ -24,7 +24,8 @@ export interface TableProps<Row> {
 /** A short ruled table. It scrolls sideways within itself where it does not fit. */
 export function Table<Row>({ caption, columns, rows, keyOf, rowName }: TableProps<Row>) {
   return (
-    <section className="overflow-x-auto" aria-label={KIT_WORDS.tableOf(caption)}>
+    // Words for screen readers are placed within it, so that they do not widen the page.
+    <section className="relative overflow-x-auto" aria-label={KIT_WORDS.tableOf(caption)}>
       <table className="w-full border-collapse text-left">
         <caption className="sr-only">{caption}</caption>
         <thead>

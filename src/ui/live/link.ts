@@ -5,6 +5,8 @@ import type { ColumnId } from './rows/column.ts';
 export interface Where {
   readonly fixture: FixtureId;
   readonly field: ColumnId;
+  /** Where it is being carried to. */
+  readonly at?: number;
 }
 
 /** Another person who has this open, in one of their windows. */
@@ -13,7 +15,7 @@ export interface PersonHere {
   readonly name: string;
   /** A small number, the same for every window of one person. */
   readonly colour: number;
-  readonly where: { readonly fixture: string; readonly field: string } | null;
+  readonly where: { readonly fixture: string; readonly field: string; readonly at?: number } | null;
 }
 
 /** Where the edits made here stand. */

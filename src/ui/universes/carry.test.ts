@@ -86,9 +86,13 @@ describe('carrying', () => {
     const { seen, carry } = open();
     carry.pickUp(block, from, 'keys');
     carry.aim(addressOf('3:9'));
-    expect(seen).toEqual([{ fixture: 'f1', field: 'address2' }]);
+    const cell = { fixture: 'f1', field: 'address2' };
+    expect(seen).toEqual([
+      { ...cell, at: from },
+      { ...cell, at: addressOf('3:9') },
+    ]);
     carry.leave();
-    expect(seen.slice(1)).toEqual([null]);
+    expect(seen.slice(2)).toEqual([null]);
   });
 
   it('[LK2] puts nothing down and picks nothing up that is locked, and says so', () => {

@@ -15,7 +15,7 @@ interface Carried {
   readonly from: Absolute;
   /** Where it would start if it were put down now. */
   readonly at: Absolute;
-  readonly by: 'keys' | 'pointer';
+  readonly by: 'keys' | 'pointer' | 'finger';
 }
 
 /** What came of the last block that was carried. */
@@ -55,6 +55,8 @@ export function createCarry(store: RigStore): Carry {
     state = next;
     changed.tell();
   };
+  const tell = ({ fixture, part }: BreakOf, at: Absolute) =>
+    store.setWhere({ fixture, field: ADDRESS_FIELDS[part - 1] ?? 'address', at });
   return {
     state: () => state,
     subscribe: changed.add,
@@ -69,12 +71,14 @@ export function createCarry(store: RigStore): Carry {
         return false;
       }
       set({ carried: { block: { fixture, part }, from, at: from, by }, last: undefined });
-      store.setWhere({ fixture, field: ADDRESS_FIELDS[part - 1] ?? 'address' });
+      tell({ fixture, part }, from);
       return true;
     },
     aim(at) {
       const { carried } = state;
-      if (carried !== undefined && carried.at !== at) set({ carried: { ...carried, at }, last: undefined });
+      if (carried === undefined || carried.at === at) return;
+      set({ carried: { ...carried, at }, last: undefined });
+      tell(carried.block, at);
     },
     put() {
       const { carried } = state;
@@ -115,6 +119,9 @@ function putDown(store: RigStore, { block, from, at }: Carried): Carriage {
 /** Slots that a key carries a block by. */
 const STEPS: Readonly<Record<string, number>> = { ArrowLeft: -1, ArrowRight: 1, PageUp: -10, PageDown: 10 };
 
+/** So many slots along its universe, and not over its ends. */
+export const stepAlong = (at: Absolute, by: number): Absolute => absolute(universeOf(at), within(slotOf(at) + by));
+
 /**
  * Where a key carries a block: along its universe, or with Ctrl up and down to the universe above or below of those shown.
  * Undefined for a key that carries nowhere.
@@ -126,7 +133,7 @@ export function aimOfKey(
 ): Absolute | undefined {
   const universe = universeOf(at);
   const step = STEPS[key];
-  if (step !== undefined) return absolute(universe, within(slotOf(at) + step));
+  if (step !== undefined) return stepAlong(at, step);
   if (!ctrlKey || (key !== 'ArrowUp' && key !== 'ArrowDown')) return undefined;
   const next = universes[universes.indexOf(universe) + (key === 'ArrowUp' ? -1 : 1)];
   return absolute(next ?? universe, slotOf(at));

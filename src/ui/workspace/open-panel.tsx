@@ -47,7 +47,7 @@ export function OpenPanel({ sheet, panel, onGo, onGoTo, onClose }: OpenPanelProp
     case 'positions':
       return <PositionsPanel sheet={sheet} onClose={onClose} />;
     case 'loads':
-      return <LoadsPanel sheet={sheet} onGo={onGoTo} onClose={onClose} />;
+      return <LoadsPanel sheet={sheet} onClose={onClose} />;
     case 'notes':
       return <NotesPanel sheet={sheet} onClose={onClose} />;
     case 'keys':

@@ -6,12 +6,16 @@ import type { Rig } from '#engine/model/rig.ts';
 import { clearClash } from '#engine/patch/clear-clash.ts';
 import { LOCK_WORDS } from '#words/locks.ts';
 import { movesSentence } from '#words/plans.ts';
+import { RIG_MENU_WORDS } from '#words/rig-pages.ts';
 import { DEAL_WORDS } from '#words/rig-types.ts';
 import { TYPES_WORDS } from '#words/sheet.ts';
-import { panelFor } from '../grid/panel-for.ts';
+import { pageFor, panelFor } from '../grid/panel-for.ts';
 import type { Sheet } from '../grid/sheet.ts';
 import { showPlan } from '../grid/show-plan.ts';
 import { LinkButton } from '../kit/link-button.tsx';
+import { StayLink } from '../kit/stay-link.tsx';
+import { LINK_CLASSES } from '../kit/text-link.tsx';
+import { rigAddress, rigPath } from '../panels/rig/rig-address.ts';
 
 export interface PlanLinkProps {
   readonly sheet: Sheet;
@@ -20,13 +24,25 @@ export interface PlanLinkProps {
   readonly within: 'grid' | 'list';
 }
 
-/** The plan that clears a finding, as a link that shows it first; the way to the panel where it is dealt with; or that locks hold it; else nothing. */
+/** The plan that clears a finding, as a link that shows it first; or the way to where it is dealt with; or that locks hold it; else nothing. */
 export function PlanLink({ sheet, finding, within }: PlanLinkProps) {
   const { store } = sheet;
   // Who moves hangs on who is locked, and a lock changes no finding.
   useSyncExternalStore(store.subscribe, () => locksOf(store.rig(), finding));
-  if (!store.canEdit()) return null;
   const tabIndex = within === 'grid' ? -1 : 0;
+  const page = pageFor(finding);
+  if (page !== undefined) {
+    return (
+      <StayLink
+        tabIndex={tabIndex}
+        className={`${LINK_CLASSES} text-soft`}
+        href={rigPath(rigAddress(window.location.pathname).rigId, page)}
+      >
+        {DEAL_WORDS[finding.rule] ?? RIG_MENU_WORDS.pages[page]}
+      </StayLink>
+    );
+  }
+  if (!store.canEdit()) return null;
   const panel = panelFor(finding);
   if (panel !== undefined) {
     return (

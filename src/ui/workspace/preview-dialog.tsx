@@ -1,17 +1,16 @@
 import { useEffect, useMemo, useRef, useSyncExternalStore } from 'react';
 import { getRow } from '#base/table.ts';
-import type { Finding } from '#engine/model/finding.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { type CellChange, type PlanPreview, previewPlan } from '#engine/patch/preview-plan.ts';
-import { findingSentence, unitName } from '#words/findings.ts';
+import { unitName } from '#words/findings.ts';
 import { cellTitle, PREVIEW_WORDS, SHEET_WORDS, valueWords } from '#words/sheet.ts';
 import type { Previewed, Sheet } from '../grid/sheet.ts';
 import { carryOut } from '../grid/sheet-actions.ts';
 import { useSheet } from '../grid/use-sheet.ts';
 import { Button } from '../kit/button.tsx';
 import { Dialog } from '../kit/dialog.tsx';
-import { Mark } from '../kit/mark.tsx';
 import { Table } from '../kit/table.tsx';
+import { PreviewFindings } from './preview-findings.tsx';
 
 /** Lines of a list that are shown. */
 const MOST = 50;
@@ -68,8 +67,8 @@ function WhatChanges({ before, preview, costs }: WhatChangesProps) {
       {fixturesRemoved.length === 0 ? null : <p>{PREVIEW_WORDS.removed(fixturesRemoved.length)}</p>}
       {changed.length === 0 ? null : <Changes rig={before} changes={changed} costs={costs} />}
       {same ? <p className="text-soft">{PREVIEW_WORDS.same}</p> : null}
-      <Findings title={PREVIEW_WORDS.cleared(findingsRemoved.length)} findings={findingsRemoved} rig={before} />
-      <Findings title={PREVIEW_WORDS.raised(findingsAdded.length)} findings={findingsAdded} rig={preview.rig} />
+      <PreviewFindings title={PREVIEW_WORDS.cleared(findingsRemoved.length)} findings={findingsRemoved} rig={before} />
+      <PreviewFindings title={PREVIEW_WORDS.raised(findingsAdded.length)} findings={findingsAdded} rig={preview.rig} />
     </>
   );
 }
@@ -107,29 +106,5 @@ function Changes({ rig, changes, costs }: ChangesProps) {
       />
       {changes.length > MOST ? <p className="text-soft">{PREVIEW_WORDS.more(changes.length - MOST)}</p> : null}
     </>
-  );
-}
-
-interface FindingsProps {
-  readonly title: string;
-  readonly findings: readonly Finding[];
-  readonly rig: Rig;
-}
-
-function Findings({ title, findings, rig }: FindingsProps) {
-  if (findings.length === 0) return null;
-  return (
-    <section>
-      <h3>{title}</h3>
-      <ul>
-        {findings.slice(0, MOST).map((finding) => (
-          <li key={finding.key}>
-            <Mark severity={finding.severity} className="mr-1" />
-            {findingSentence(finding, rig)}
-          </li>
-        ))}
-      </ul>
-      {findings.length > MOST ? <p className="text-soft">{PREVIEW_WORDS.more(findings.length - MOST)}</p> : null}
-    </section>
   );
 }

@@ -4,6 +4,7 @@ import type { Finding, Severity } from '#engine/model/finding.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import { LOCK_WORDS } from '#words/locks.ts';
 import type { BesideCommand } from '../grid/commands.ts';
+import { keepSelection } from '../grid/keep-selection.ts';
 import { lockSelected } from '../grid/lock-selected.ts';
 import { cellOfFinding, nextFinding } from '../grid/next-finding.ts';
 import { selectCell } from '../grid/selection.ts';
@@ -33,6 +34,7 @@ export interface SheetScreenProps {
 export function SheetScreen({ store, keeper, listsIn }: SheetScreenProps) {
   const [sheet] = useState(() => createSheet(store, randomId, keeper));
   useEffect(() => sheet.open(), [sheet]);
+  useEffect(() => keepSelection(sheet), [sheet]);
   return <OpenSheet sheet={sheet} listsIn={listsIn} />;
 }
 

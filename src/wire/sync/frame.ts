@@ -84,12 +84,16 @@ export function writeWhere(to: Writer, where: Where | null): void {
   if (where === null) return;
   writeText(to, where.fixture);
   writeText(to, where.field);
+  writeNumber(to, where.at ?? 0);
 }
 
 export function readWhere(from: Reader): Where | null {
   const present = readNumber(from);
   if (present > 1) throw new Unreadable('neither there nor not');
-  return present === 0 ? null : { fixture: readText(from), field: readText(from) };
+  if (present === 0) return null;
+  const cell = { fixture: readText(from), field: readText(from) };
+  const at = readNumber(from);
+  return at === 0 ? cell : { ...cell, at };
 }
 
 export function writePerson(to: Writer, person: Person): void {

@@ -1,5 +1,5 @@
 /** Grows whenever a message changes; a client of another version is closed with `otherVersion` and reloads. */
-export const SYNC_VERSION = 1;
+export const SYNC_VERSION = 2;
 
 /** The path of the sync socket of a rig. */
 export const syncPath = (rig: string): string => `/sync/${encodeURIComponent(rig)}`;
@@ -11,6 +11,8 @@ export type SyncRole = 'writer' | 'reader';
 export interface Where {
   readonly fixture: string;
   readonly field: string;
+  /** The absolute address they carry it to at this moment, if they carry it. */
+  readonly at?: number;
 }
 
 /** One connection of a person, as the server knows them; nobody can claim to be somebody else. */

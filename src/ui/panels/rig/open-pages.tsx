@@ -6,8 +6,11 @@ import { NOT_FOUND } from '#words/screens.ts';
 import { OpenRig } from '../../live/open-rig.tsx';
 import { Workspace } from '../../workspace/workspace.tsx';
 import { ListsInPage } from '../lists-in/lists-in-page.tsx';
+import { NetworkPage } from '../network/network-page.tsx';
 import { Notice } from '../notice.tsx';
+import { RunsPage } from '../runs/runs-page.tsx';
 import { SheetsOutPage } from '../sheets-out/sheets-out-page.tsx';
+import { SupplyPage } from '../supply/supply-page.tsx';
 import { UniversesPage } from '../universes/universes-page.tsx';
 import { type RigPage, rigAddress } from './rig-address.ts';
 import { RigGate } from './rig-gate.tsx';
@@ -26,15 +29,16 @@ export function OpenPages() {
   );
 }
 
-/** Whoever moves to another page by keyboard goes on there: in the sheet where there is one, else in the page's main part. */
+/** Whoever moves to another page by keyboard goes on there: at what the link named, in the sheet where there is one, else in the page's main part. */
 function useFocusOnArrival(page: RigPage | undefined): void {
   const shown = useRef(page);
   useEffect(() => {
     if (shown.current === page) return;
     shown.current = page;
     const main = document.getElementById('main');
-    const place = main?.querySelector<HTMLElement>('[role="grid"]') ?? main;
-    place?.focus({ preventScroll: true });
+    const named = document.getElementById(window.location.hash.slice(1));
+    const place = named ?? main?.querySelector<HTMLElement>('[role="grid"]') ?? main;
+    place?.focus({ preventScroll: place !== named });
   }, [page]);
 }
 
@@ -44,10 +48,16 @@ function Chosen({ rig, page }: { readonly rig: RigSummary; readonly page: RigPag
       return <Workspace rigId={rig.id} />;
     case 'universes':
       return <UniversesPage rig={rig} />;
+    case 'runs':
+      return <RunsPage rig={rig} />;
     case 'lists-in':
       return <ListsInPage rig={rig} />;
     case 'sheets-out':
       return <SheetsOutPage rig={rig} />;
+    case 'network':
+      return <NetworkPage rig={rig} />;
+    case 'supply':
+      return <SupplyPage rig={rig} />;
     default:
       return unreachable(page);
   }

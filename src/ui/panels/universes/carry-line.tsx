@@ -8,9 +8,10 @@ import type { Landing } from '#engine/patch/landing.ts';
 import { unitName } from '#words/findings.ts';
 import { planRefusalSentence } from '#words/plans.ts';
 import { landingSentence, RIBBONS_WORDS as words } from '#words/ribbons.ts';
+import { Button } from '../../kit/button.tsx';
 import { LinkButton } from '../../kit/link-button.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
-import type { Carriage, Carry, CarryState } from '../../universes/carry.ts';
+import { type Carriage, type Carry, type CarryState, stepAlong } from '../../universes/carry.ts';
 import { refusalSentence } from '../../workspace/notice-line.tsx';
 
 export interface CarryLineProps {
@@ -34,12 +35,39 @@ export function CarryLine({ store, carry, landing, onTakenBack }: CarryLineProps
   return (
     <div className="flex min-h-8 shrink-0 flex-wrap items-baseline gap-x-4 border-t border-ink px-4 py-1 sm:px-5">
       <p role="status">{sentenceOf(store.rig(), state, landing)}</p>
+      {state.carried?.by === 'finger' ? <FingerButtons carry={carry} onPut={onTakenBack} /> : null}
       {state.last?.kind === 'moved' && mine === 'move' ? (
         <LinkButton onClick={takeBack}>{words.takeBack}</LinkButton>
       ) : null}
       <p className="hidden text-small text-soft touch:block">{words.fingerHint}</p>
       <p className="text-small text-soft touch:hidden">{hintOf(state, writable ? 'editor' : 'reader')}</p>
     </div>
+  );
+}
+
+/** Slots are narrow and fingers are not: the last step is taken with these. */
+function FingerButtons({ carry, onPut }: { readonly carry: Carry; readonly onPut: () => void }) {
+  const step = (by: -1 | 1) => {
+    const { carried } = carry.state();
+    if (carried !== undefined) carry.aim(stepAlong(carried.at, by));
+  };
+  const end = (how: 'put' | 'leave') => {
+    carry[how]();
+    onPut();
+  };
+  return (
+    <span className="flex flex-wrap gap-2">
+      <Button aria-label={words.lower} onClick={() => step(-1)}>
+        −1
+      </Button>
+      <Button aria-label={words.higher} onClick={() => step(1)}>
+        +1
+      </Button>
+      <Button look="main" onClick={() => end('put')}>
+        {words.putHere}
+      </Button>
+      <Button onClick={() => end('leave')}>{words.leave}</Button>
+    </span>
   );
 }
 

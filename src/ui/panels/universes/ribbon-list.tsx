@@ -1,14 +1,13 @@
-import { type KeyboardEvent, useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import { type KeyboardEvent, useCallback, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import { getRow } from '#base/table.ts';
-import { LAST_UNIVERSE, type Universe, universeOf } from '#engine/model/address.ts';
+import { absolute, LAST_UNIVERSE, type Universe, universeOf } from '#engine/model/address.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import type { Rig } from '#engine/model/rig.ts';
-import { landingOf } from '#engine/patch/landing.ts';
 import { RIBBONS_WORDS as words } from '#words/ribbons.ts';
 import { useHeight } from '../../grid/use-height.ts';
+import { chosenUnits } from '../../live/chosen-units.ts';
 import type { RigStore } from '../../live/rig-store.ts';
 import { blockKey } from '../../universes/block-cursor.ts';
-import { createCarry } from '../../universes/carry.ts';
 import { useWidth } from '../../universes/use-width.ts';
 import { CarryLine } from './carry-line.tsx';
 import { ribbonKey } from './ribbon-key.ts';
@@ -16,11 +15,13 @@ import { RIBBON_COLUMNS, RibbonRow } from './ribbon-row.tsx';
 import { UnitPanel } from './unit-panel.tsx';
 import type { UniverseChoice } from './universe-list.tsx';
 import { useBlockCursor } from './use-block-cursor.ts';
+import { useCarrying } from './use-carrying.ts';
 import { useDrag } from './use-drag.ts';
 import { useFixedLines } from './use-fixed-lines.ts';
 
 export interface RibbonListProps {
   readonly store: RigStore;
+  readonly rigId: string;
   readonly rig: Rig;
   readonly choices: readonly UniverseChoice[];
   /** Goes to the slots of a universe. */
@@ -30,13 +31,18 @@ export interface RibbonListProps {
 const LINE = 72;
 
 /** Every universe as a ribbon, and one more to carry blocks to. Blocks are one stop of Tab; mouse and keys carry them. */
-export function RibbonList({ store, rig, choices, onSlots }: RibbonListProps) {
-  const carry = useMemo(() => createCarry(store), [store]);
-  useEffect(() => carry.leave, [carry]);
-  const { carried } = useSyncExternalStore(carry.subscribe, carry.state);
+export function RibbonList({ store, rigId, rig, choices, onSlots }: RibbonListProps) {
+  const { carry, carried, landing, othersAt, tap } = useCarrying(store, rig);
   const writable = useSyncExternalStore(store.subscribeLink, store.canEdit);
   const universes = useMemo(() => withNext(choices, writable ? 'editor' : 'reader'), [choices, writable]);
   const [open, setOpen] = useState<FixtureId>();
+  const openUnit = useCallback(
+    (id: FixtureId) => {
+      chosenUnits(store).choose([id]);
+      setOpen(id);
+    },
+    [store],
+  );
   const scroller = useRef<HTMLDivElement>(null);
   const probe = useRef<HTMLDivElement>(null);
   const line = useHeight(probe, LINE);
@@ -44,7 +50,6 @@ export function RibbonList({ store, rig, choices, onSlots }: RibbonListProps) {
   const length = useWidth(strip);
   const ribbons = { universes, of: (universe: Universe) => store.occupancy().of(universe) };
   const { cursor, here, lead, go, lookAt, follow, onFocus } = useBlockCursor(store, ribbons, scroller);
-  const landing = carried && landingOf(store.rig(), store.occupancy(), carried.block, carried.at);
   const ahead = carried?.by === 'keys' ? universeOf(carried.at) : lead;
   const { items, total } = useFixedLines(scroller, {
     count: universes.length,
@@ -57,6 +62,13 @@ export function RibbonList({ store, rig, choices, onSlots }: RibbonListProps) {
   const press = (event: KeyboardEvent) => {
     if (!(event.target instanceof HTMLElement) || event.target.dataset.block === undefined) return;
     if (ribbonKey(event, { carry, ribbons, cursor, writable, onGo: go, onPut: follow })) event.preventDefault();
+  };
+  const close = () => {
+    setOpen(undefined);
+    follow();
+  };
+  const carryOpen = () => {
+    if (here !== undefined && carry.pickUp(here.seat, absolute(here.universe, here.seat.first), 'finger')) close();
   };
   const label = useCallback(
     (universe: Universe, text: string) => {
@@ -77,6 +89,7 @@ export function RibbonList({ store, rig, choices, onSlots }: RibbonListProps) {
           className="relative min-h-0 flex-1 overflow-y-auto border-t border-rule-strong"
           onKeyDown={press}
           onFocus={onFocus}
+          onClickCapture={tap}
         >
           <div
             ref={probe}
@@ -104,9 +117,10 @@ export function RibbonList({ store, rig, choices, onSlots }: RibbonListProps) {
                     writable={writable ? 'yes' : 'no'}
                     stop={here?.universe === universe ? blockKey(here.seat) : undefined}
                     held={carried && universeOf(carried.from) === universe ? blockKey(carried.block) : undefined}
+                    others={othersAt(universe)}
                     landing={landing && universeOf(landing.at) === universe ? landing : undefined}
                     marked={open}
-                    onOpen={setOpen}
+                    onOpen={openUnit}
                     onSlots={onSlots}
                     onLabel={label}
                     onGrab={grab}
@@ -125,11 +139,10 @@ export function RibbonList({ store, rig, choices, onSlots }: RibbonListProps) {
           ribbons={ribbons}
           cursor={cursor}
           onStep={lookAt}
-          onOpen={setOpen}
-          onClose={() => {
-            setOpen(undefined);
-            follow();
-          }}
+          onOpen={openUnit}
+          onCarry={writable ? carryOpen : undefined}
+          rigId={rigId}
+          onClose={close}
         />
       )}
     </div>

@@ -1,18 +1,20 @@
 import { memo, type PointerEvent } from 'react';
 import { getRow } from '#base/table.ts';
 import type { Occupancy } from '#engine/address/occupancy.ts';
-import { SLOTS, slotOf, type Universe } from '#engine/model/address.ts';
+import { type Universe, universeOf } from '#engine/model/address.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import type { Landing } from '#engine/patch/landing.ts';
-import { landingMark, RIBBONS_WORDS as words } from '#words/ribbons.ts';
+import { RIBBONS_WORDS as words } from '#words/ribbons.ts';
 import { RIBBON_WORDS } from '#words/sheet.ts';
 import { LineField } from '../../kit/line-field.tsx';
 import { LinkButton } from '../../kit/link-button.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
+import type { OtherCarrying } from '../../universes/others-carrying.ts';
 import { RibbonBlock } from '../../universes/ribbon-block.tsx';
 import { type Block, blocksOf } from '../../universes/ribbon-blocks.ts';
 import { RibbonGround } from '../../universes/ribbon-ground.tsx';
 import { useOccupancy } from '../../universes/use-occupancy.ts';
+import { LandingBlock, OtherLanding } from './landing-block.tsx';
 
 export interface RibbonRowProps {
   readonly store: RigStore;
@@ -27,6 +29,8 @@ export interface RibbonRowProps {
   readonly held: string | undefined;
   /** Where the carried block would come to sit in this universe. */
   readonly landing: Landing | undefined;
+  /** What others carry from this universe or over it. */
+  readonly others: readonly OtherCarrying[];
   /** The unit whose slots stand beside the ribbons. */
   readonly marked: FixtureId | undefined;
   readonly onOpen: (fixture: FixtureId) => void;
@@ -41,7 +45,8 @@ export const RIBBON_COLUMNS = 'grid grid-cols-[15rem_1fr] gap-x-3 max-sm:grid-co
 export const RibbonRow = memo(function RibbonRow({ store, universe, label, writable, length, ...row }: RibbonRowProps) {
   const occupancy = useOccupancy(store, universe);
   const rig = store.rig();
-  const { stop, held, landing, marked, onOpen, onSlots, onLabel, onGrab } = row;
+  const { stop, held, landing, others, marked, onOpen, onSlots, onLabel, onGrab } = row;
+  const isHeld = (key: string) => key === held || others.some(({ block }) => block === key);
   const grab = (event: PointerEvent, block: Block) => onGrab(event, block, universe);
   return (
     <div className={RIBBON_COLUMNS}>
@@ -74,39 +79,27 @@ export const RibbonRow = memo(function RibbonRow({ store, universe, label, writa
               block={block}
               fixture={getRow(rig.fixtures, block.seat.fixture)}
               pixels={(block.width * length) / 100}
-              look={block.key === held ? 'held' : block.seat.fixture === marked ? 'marked' : 'plain'}
+              look={isHeld(block.key) ? 'held' : block.seat.fixture === marked ? 'marked' : 'plain'}
               tabIndex={block.key === stop ? 0 : -1}
               onGo={onOpen}
               onGrab={writable === 'yes' ? grab : undefined}
             />
           ))}
         </ul>
+        {others
+          .filter((carrying) => universeOf(carrying.landing.at) === universe)
+          .map((carrying) => (
+            <OtherLanding
+              key={carrying.person.id}
+              carrying={carrying}
+              fixture={getRow(rig.fixtures, carrying.fixture)}
+            />
+          ))}
         {landing === undefined ? null : <LandingBlock landing={landing} />}
       </RibbonGround>
     </div>
   );
 });
-
-/** Where the carried block would sit; what it would meet stands on it, and as a sentence under the ribbons. */
-function LandingBlock({ landing }: { readonly landing: Landing }) {
-  const { at, slots, over, meets } = landing;
-  const shown = Math.max(1, slots - over);
-  const first = slotOf(at) - 1;
-  const end = first + shown > SLOTS / 2 ? 'right-0' : 'left-0';
-  return (
-    <span
-      aria-hidden="true"
-      className="pointer-events-none absolute -inset-y-1 z-[3] border-2 border-ink bg-selected/70"
-      style={{ left: `${(100 * first) / SLOTS}%`, width: `${(100 * shown) / SLOTS}%` }}
-    >
-      <span
-        className={`absolute top-full ${end} border border-ink bg-sheet px-1 font-mono text-small whitespace-nowrap ${over > 0 || meets.length > 0 ? 'text-blocker' : 'text-ink'}`}
-      >
-        {landingMark(landing)}
-      </span>
-    </span>
-  );
-}
 
 function roomWords({ free, freeSlots }: Occupancy): string {
   return words.room(freeSlots, Math.max(0, ...free.map(({ first, last }) => last - first + 1)));

@@ -1,10 +1,12 @@
 import type { FixtureId } from '#engine/model/ids.ts';
+import { RIBBONS_WORDS } from '#words/ribbons.ts';
 import { SLOT_CARD_WORDS } from '#words/slots.ts';
 import { LinkButton } from '../../kit/link-button.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
 import { type BlockCursor, blockOfKey, cursorSeat, type Ribbons } from '../../universes/block-cursor.ts';
 import { SlotCard } from '../../universes/slot-card.tsx';
 import { Panel } from '../../workspace/panel.tsx';
+import { ToSheet } from '../rig/to-sheet.tsx';
 
 export interface UnitPanelProps {
   readonly store: RigStore;
@@ -14,10 +16,13 @@ export interface UnitPanelProps {
   readonly onStep: (cursor: BlockCursor) => void;
   readonly onOpen: (fixture: FixtureId) => void;
   readonly onClose: () => void;
+  /** Left out where blocks stay where they are. */
+  readonly onCarry?: (() => void) | undefined;
+  readonly rigId: string;
 }
 
 /** The slots of a block’s unit beside the ribbons, and the way to the blocks beside it. */
-export function UnitPanel({ store, id, ribbons, cursor, onStep, onOpen, onClose }: UnitPanelProps) {
+export function UnitPanel({ store, id, ribbons, cursor, onStep, onOpen, onClose, onCarry, rigId }: UnitPanelProps) {
   const step = (key: 'ArrowLeft' | 'ArrowRight') => {
     const next = cursor && blockOfKey(key, cursor, ribbons);
     const seat = cursorSeat(next, ribbons)?.seat;
@@ -34,6 +39,8 @@ export function UnitPanel({ store, id, ribbons, cursor, onStep, onOpen, onClose 
           <>
             <LinkButton onClick={() => step('ArrowLeft')}>{SLOT_CARD_WORDS.previous}</LinkButton>
             <LinkButton onClick={() => step('ArrowRight')}>{SLOT_CARD_WORDS.next}</LinkButton>
+            <ToSheet rigId={rigId} />
+            {onCarry === undefined ? null : <LinkButton onClick={onCarry}>{RIBBONS_WORDS.carry}</LinkButton>}
           </>
         }
       />

@@ -5,36 +5,50 @@ import type { Rig } from '#engine/model/rig.ts';
 import { universeSlots } from '#engine/sheet/universe-slots.ts';
 import { SLOT_CARD_WORDS } from '#words/slots.ts';
 import { LinkButton } from '../../kit/link-button.tsx';
+import { chosenUnits } from '../../live/chosen-units.ts';
 import type { RigStore } from '../../live/rig-store.ts';
 import { RibbonStrip } from '../../universes/ribbon-strip.tsx';
 import { SlotCard } from '../../universes/slot-card.tsx';
 import { useOccupancy } from '../../universes/use-occupancy.ts';
 import { Panel } from '../../workspace/panel.tsx';
+import { ToSheet } from '../rig/to-sheet.tsx';
 import { type SlotLine, slotLines } from './slot-lines.ts';
 import { SlotList } from './slot-list.tsx';
 
 export interface UniverseViewProps {
   readonly store: RigStore;
+  readonly rigId: string;
   readonly rig: Rig;
   readonly universe: Universe;
 }
 
 /** One universe: its ribbon, every slot of it, and beside them the unit of the slot one opened. */
-export function UniverseView({ store, rig, universe }: UniverseViewProps) {
+export function UniverseView({ store, rigId, rig, universe }: UniverseViewProps) {
   const occupancy = useOccupancy(store, universe);
   const lines = useMemo(() => slotLines(universeSlots(rig, occupancy)), [rig, occupancy]);
-  const [chosen, setChosen] = useState(0);
+  const [chosen, choose] = useState(() => Math.max(0, lineOfUnit(lines, chosenUnits(store).ids()[0])));
   const [open, setOpen] = useState(false);
   const frame = useRef<HTMLDivElement>(null);
   const at = Math.min(chosen, lines.length - 1);
   const user = lines[at]?.user;
   const toList = () => frame.current?.querySelector<HTMLElement>('[role="grid"]')?.focus({ preventScroll: true });
-  const openLine = useCallback((line: number) => {
-    setChosen(line);
-    setOpen(true);
-  }, []);
+  const setChosen = useCallback(
+    (line: number) => {
+      const unit = lines[line]?.user?.fixture.id;
+      if (unit !== undefined) chosenUnits(store).choose([unit]);
+      choose(line);
+    },
+    [lines, store],
+  );
+  const openLine = useCallback(
+    (line: number) => {
+      setChosen(line);
+      setOpen(true);
+    },
+    [setChosen],
+  );
   const openUnit = (fixture: FixtureId) => {
-    const line = lines.findIndex((each) => each.user?.fixture.id === fixture);
+    const line = lineOfUnit(lines, fixture);
     if (line >= 0) openLine(line);
   };
   const close = () => {
@@ -66,6 +80,7 @@ export function UniverseView({ store, rig, universe }: UniverseViewProps) {
               <>
                 <LinkButton onClick={() => setChosen(unitBeside(lines, at, -1))}>{SLOT_CARD_WORDS.previous}</LinkButton>
                 <LinkButton onClick={() => setChosen(unitBeside(lines, at, 1))}>{SLOT_CARD_WORDS.next}</LinkButton>
+                <ToSheet rigId={rigId} />
               </>
             }
           />
@@ -74,6 +89,9 @@ export function UniverseView({ store, rig, universe }: UniverseViewProps) {
     </div>
   );
 }
+
+const lineOfUnit = (lines: readonly SlotLine[], unit: FixtureId | undefined) =>
+  unit === undefined ? -1 : lines.findIndex((line) => line.user?.fixture.id === unit);
 
 /** The line where the next unit or the one before begins; the same line when there is none. */
 function unitBeside(lines: readonly SlotLine[], at: number, step: 1 | -1): number {

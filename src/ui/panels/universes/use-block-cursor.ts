@@ -1,6 +1,7 @@
 import { type FocusEvent, type RefObject, useCallback, useEffect, useRef, useState } from 'react';
 import { getRow } from '#base/table.ts';
 import { type Universe, universeOf } from '#engine/model/address.ts';
+import { chosenUnits } from '../../live/chosen-units.ts';
 import type { RigStore } from '../../live/rig-store.ts';
 import { type BlockCursor, blockKey, cursorSeat, type Ribbons } from '../../universes/block-cursor.ts';
 
@@ -19,8 +20,8 @@ export interface BlockFocus {
 }
 
 export function useBlockCursor(store: RigStore, ribbons: Ribbons, frame: RefObject<HTMLElement | null>): BlockFocus {
-  const [cursor, setCursor] = useState<BlockCursor>();
-  const [lead, setLead] = useState<Universe>();
+  const [cursor, setCursor] = useState(() => blockOfUnit(store));
+  const [lead, setLead] = useState(cursor?.universe);
   const wanted = useRef(false);
   const here = cursorSeat(cursor, ribbons);
   useEffect(() => {
@@ -56,4 +57,14 @@ export function useBlockCursor(store: RigStore, ribbons: Ribbons, frame: RefObje
     setLead(undefined);
   };
   return { cursor, here, lead, go, lookAt, follow, onFocus };
+}
+
+/** The first block of the unit one was at last, on this page or another. */
+function blockOfUnit(store: RigStore): BlockCursor | undefined {
+  const [id] = chosenUnits(store).ids();
+  const addresses = (id && getRow(store.rig().fixtures, id)?.addresses) ?? [];
+  const part = addresses.findIndex((at) => at !== null);
+  const start = addresses[part] ?? null;
+  if (id === undefined || start === null) return undefined;
+  return { universe: universeOf(start), key: blockKey({ fixture: id, part: part + 1 }) };
 }
