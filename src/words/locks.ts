@@ -7,8 +7,8 @@ export const LOCK_WORDS = {
     'A locked unit keeps its address: no plan moves it, and its address cell takes nothing, until somebody unlocks it. Everything else of it can be changed.',
   reason: 'Why, or who says so',
   reasonHint: 'Everybody reads it, such as: set and focused, Ona.',
-  lock: (units: number) => `Lock ${counted(units, 'unit')}`,
-  unlock: (units: number) => `Unlock ${counted(units, 'unit')}`,
+  lock: (units: number) => (units === 0 ? 'Lock' : `Lock ${counted(units, 'unit')}`),
+  unlock: (units: number) => (units === 0 ? 'Unlock' : `Unlock ${counted(units, 'unit')}`),
   lockOne: 'Lock its address',
   unlockOne: 'Unlock it',
   /** What stands there when the person has no name here. */

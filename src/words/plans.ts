@@ -6,6 +6,7 @@ import type { Plan, PlanName } from '#engine/model/edit.ts';
 import { ADDRESS_FIELDS, type CellValue, type Field } from '#engine/model/field.ts';
 import type { Fixture } from '#engine/model/fixture.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
+import { compareNatural } from '#engine/model/natural-order.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
 import { FIELD_WORDS, RULE_TITLES, unitName } from './findings.ts';
@@ -115,14 +116,15 @@ export function lockedSentence(fixture: Fixture | undefined): string {
   return `${unitName(fixture)} is locked${why === '' ? '' : ` (${why})`}: its address stays. Unlock it first.`;
 }
 
-/** Locked units by name, each with its reason, the first few of them. */
+/** Locked units by name in natural order, each with its reason, the first few of them. */
 export function heldNames(ids: readonly FixtureId[], rig: Rig): string {
-  const shown = ids.slice(0, HELD_SHOWN).map((id) => {
+  const names = ids.map((id) => {
     const fixture = getRow(rig.fixtures, id);
     const why = fixture?.lock.trim() ?? '';
     return `${unitName(fixture)}${why === '' ? '' : ` (${why})`}`;
   });
-  const rest = ids.length - shown.length;
+  const shown = names.sort(compareNatural).slice(0, HELD_SHOWN);
+  const rest = names.length - shown.length;
   return rest > 0 ? `${shown.join(', ')} and ${rest} more` : shown.join(', ');
 }
 

@@ -119,6 +119,7 @@ export const RIBBON_WORDS = {
   notPatched: (unit: string) => `${unit} has no address.`,
   modeUnknown: (unit: string) => `How many slots ${unit} takes is not known: set its type and mode.`,
   room: (slots: number) => `Free room of ${count(slots, 'slot')}:`,
+  locked: 'It is locked: no other place is offered.',
   noRoom: (slots: number) => `No free room of ${count(slots, 'slot')} in a row.`,
   take: (unit: string, address: string) => `Place ${unit} at ${address}`,
   nothing: 'Select a unit to see its universe.',

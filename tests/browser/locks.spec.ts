@@ -40,6 +40,9 @@ async function makeClashes(page: Page): Promise<string> {
   return path;
 }
 
+/** What the sheet says of the last step. */
+const said = (page: Page) => page.getByRole('status').filter({ hasText: 'Dismiss' });
+
 /** The toolbar's panel of plans, open. */
 async function openPlans(page: Page): Promise<void> {
   const tools = page.getByRole('toolbar', { name: 'Tools of the sheet' });
@@ -70,9 +73,11 @@ test('two locked units stay where they are while all others move; everybody sees
   // Its cell takes nothing, and says why.
   await addressOf(designer, 5).click();
   await press(designer, '9');
-  await expect(designer.getByText(/^First bar · 5 is locked \(focused\): its address stays/)).toBeVisible();
+  await expect(said(designer)).toHaveText(/^First bar · 5 is locked \(focused\): its address stays/);
   await press(designer, 'Delete');
-  await expect(designer.getByText(/^Nothing was changed\. First bar · 5 is locked/)).toBeVisible();
+  await expect(said(designer)).toHaveText(/^Nothing was changed\. First bar · 5 is locked/);
+  // The plan beside the clash is one for the other unit.
+  await expect(designer.getByRole('button', { name: /^move 4 to/ }).first()).toBeVisible();
 
   // One move would do for the first three; with the middle one locked it takes two.
   await designer.getByRole('button', { name: 'Clear every clash' }).click();
@@ -87,7 +92,7 @@ test('two locked units stay where they are while all others move; everybody sees
     [3, '1:12'],
     [4, '2:1'],
   ] as const) {
-    await expect(addressOf(designer, channel)).not.toHaveText(old);
+    await expect(addressOf(designer, channel)).not.toHaveText(new RegExp(`^${old}\\D*$`));
   }
   expect(await axeFaults(designer)).toEqual([]);
 
@@ -100,9 +105,9 @@ test('two locked units stay where they are while all others move; everybody sees
   await press(technician, 'Enter');
   await addressOf(technician, 4).click();
   await press(technician, 'F7', 'F9');
-  await expect(
-    technician.getByText(/^Locked units hold their places: .*First bar · 4 \(Bram Kettle\).*focused/),
-  ).toBeVisible();
+  await expect(said(technician)).toHaveText(
+    /^Locked units hold their places: First bar · 4 \(Bram Kettle\), First bar · 5 \(focused\)\. Unlock one of them first/,
+  );
 
   // On the ribbons a locked block is not picked up.
   await technician.getByRole('navigation').getByRole('link', { name: 'Universes' }).click();
@@ -114,7 +119,7 @@ test('two locked units stay where they are while all others move; everybody sees
   // On a phone the unit says so, and one tap unlocks it for everybody.
   const phone = await enter(browser, server, 'technician', devices['Pixel 7']);
   await phone.goto(path);
-  await phone.getByRole('button', { name: /First bar · 5/ }).tap();
+  await phone.getByRole('button', { name: /First bar · 5 channel/ }).tap();
   await expect(phone.getByText('Locked: focused. Plans leave its address where it is.')).toBeVisible();
   await expect(phone.getByLabel('Address', { exact: true })).toBeDisabled();
   expect(await axeFaults(phone)).toEqual([]);
@@ -132,8 +137,10 @@ test('what a planned change would need is said, and changes nothing', async ({ b
   await page.getByLabel('How many more').fill('150');
   await page.getByRole('button', { name: 'Say what they need' }).click();
   await expect(page.getByText('150 units would take 1,500 slots.')).toBeVisible();
-  await expect(page.getByText(/^The others need 1 new universe: universe 3; fewer are not possible/)).toBeVisible();
+  await expect(
+    page.getByText(/^The others need 2 new universes: universes 3 and 4; fewer are not possible/),
+  ).toBeVisible();
   await page.getByRole('button', { name: 'Say what that needs' }).click();
   await expect(page.getByText('Nothing would change: it is so already.')).toBeVisible();
-  await expect(addressOf(page, 1)).toHaveText('1:1');
+  await expect(addressOf(page, 1)).toHaveText(/^1:1\D*$/);
 });

@@ -3,9 +3,11 @@ import { seededRng } from '#base/rng.ts';
 import { rowsOf, tableOf } from '#base/table.ts';
 import { applyEdits } from '#engine/model/apply-edits.ts';
 import { modeOf } from '#engine/model/find-mode.ts';
+import { isLocked } from '#engine/model/locked.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { runChain } from '#engine/network/runs/run-chain.ts';
 import { allocatePlan } from '#engine/patch/allocate/allocate-plan.ts';
+import { lockPlan, unlockPlan } from '#engine/patch/lock-plan.ts';
 import { repairPlan } from '#engine/patch/repair/repair-plan.ts';
 import { moveOnRun, putOnRun, takeOffRun } from '#engine/patch/runs/chain-plans.ts';
 import { addSplitter, removeRun, renameRun } from '#engine/patch/runs/run-plans.ts';
@@ -25,7 +27,7 @@ const storable = (rig: Rig): Rig => ({
 });
 
 describe('undo of plans that move many', () => {
-  it('[DO30] takes an allocation or a repair back, and the rig is exactly what it was', () => {
+  it('[DO30] takes an allocation or a repair of a rig with locks back, and the rig is exactly what it was', () => {
     const done = { allocate: 0, repair: 0 };
     for (let seed = 1; seed <= 120; seed++) {
       const rng = seededRng(seed);
@@ -50,6 +52,25 @@ describe('undo of plans that move many', () => {
     }
     expect(done.repair).toBeGreaterThan(40);
     expect(done.allocate).toBeGreaterThan(20);
+  });
+
+  it('[DO30] [LK4] takes locking and unlocking back, reasons and all', () => {
+    let done = 0;
+    for (let seed = 1; seed <= 60; seed++) {
+      const doc = documentOf(storable(randomRig(seed, { fixtures: 12, universes: 2 })));
+      const history = createHistory(doc, 'me');
+      const before = readRig(doc);
+      const some = [...rowsOf(before.fixtures)].filter((_, at) => at % 2 === 0).map(({ id }) => id);
+      const made = seed % 2 === 0 ? lockPlan(before, some, 'Tomas') : unlockPlan(before, some);
+      if (!made.ok) continue;
+      applyPlan(doc, made.value, 'me');
+      const locked = [...rowsOf(readRig(doc).fixtures)].filter(({ id }) => some.includes(id)).map(isLocked);
+      expect(new Set(locked), `seed ${seed}`).toEqual(new Set([seed % 2 === 0]));
+      expect(history.undo()).toBe('lock');
+      expect(listRig(readRig(doc)), `seed ${seed}`).toEqual(listRig(before));
+      done += 1;
+    }
+    expect(done).toBeGreaterThan(40);
   });
 
   it('[DO30] takes a change of a run back', () => {

@@ -6,7 +6,6 @@ import { isLocked } from '#engine/model/locked.ts';
 import { freeRoom } from '#engine/patch/free-room.ts';
 import { takeRoomPlan } from '#engine/patch/take-room-plan.ts';
 import { unitName } from '#words/findings.ts';
-import { lockedSentence } from '#words/plans.ts';
 import { RIBBON_WORDS } from '#words/sheet.ts';
 import type { Sheet } from '../grid/sheet.ts';
 import { carryOutResult } from '../grid/sheet-actions.ts';
@@ -104,8 +103,14 @@ function Room({ sheet, view: { fixture, mode }, start, onTaken }: RoomProps) {
   useCalmRig(store);
   const unit = unitName(fixture);
   if (mode === undefined) return <p className="text-soft">{RIBBON_WORDS.modeUnknown(unit)}</p>;
-  if (isLocked(fixture)) return <p>{lockedSentence(fixture)}</p>;
   const slots = mode.footprints.reduce((sum, footprint) => sum + footprint, 0);
+  if (isLocked(fixture)) {
+    return (
+      <p>
+        {askWords(unit, start, mode.footprints)} {RIBBON_WORDS.locked}
+      </p>
+    );
+  }
   const near = start ?? absolute(1, 1);
   const found = freeRoom(store.occupancy(), {
     footprints: mode.footprints,

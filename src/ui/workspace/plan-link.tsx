@@ -1,4 +1,8 @@
+import { useSyncExternalStore } from 'react';
+import { getRow } from '#base/table.ts';
 import type { Finding } from '#engine/model/finding.ts';
+import { isLocked } from '#engine/model/locked.ts';
+import type { Rig } from '#engine/model/rig.ts';
 import { clearClash } from '#engine/patch/clear-clash.ts';
 import { LOCK_WORDS } from '#words/locks.ts';
 import { movesSentence } from '#words/plans.ts';
@@ -23,6 +27,8 @@ export interface PlanLinkProps {
 /** The plan that clears a finding, as a link that shows it first; or the way to where it is dealt with; or that locks hold it; else nothing. */
 export function PlanLink({ sheet, finding, within }: PlanLinkProps) {
   const { store } = sheet;
+  // Who moves hangs on who is locked, and a lock changes no finding.
+  useSyncExternalStore(store.subscribe, () => locksOf(store.rig(), finding));
   const tabIndex = within === 'grid' ? -1 : 0;
   const page = pageFor(finding);
   if (page !== undefined) {
@@ -57,3 +63,13 @@ export function PlanLink({ sheet, finding, within }: PlanLinkProps) {
     </LinkButton>
   );
 }
+
+/** Which of the first units of a clash are locked, as a text that is the same while they are. */
+function locksOf(rig: Rig, finding: Finding): string {
+  if (finding.rule !== 'slots-claimed-twice' && finding.rule !== 'past-the-end') return '';
+  const first = finding.fixtures.slice(0, LOOKED_AT).map((id) => getRow(rig.fixtures, id));
+  return first.map((fixture) => (fixture !== undefined && isLocked(fixture) ? '1' : '0')).join('');
+}
+
+/** In a larger crowd a link may show an old plan; it is made anew when it is pressed. */
+const LOOKED_AT = 16;

@@ -20,7 +20,7 @@ export function packFractions(widths: readonly number[], capacity: number, budge
   const counts = new Map<number, number>();
   for (const width of widths) counts.set(width, (counts.get(width) ?? 0) + 1);
   const classes = [...counts.keys()].sort((a, b) => b - a);
-  if (classes.length === 0 || classes.length > CLASSES) return undefined;
+  if (classes.length === 0 || classes.length > CLASSES || (classes[0] as number) > capacity) return undefined;
   const wanted = classes.map((width) => counts.get(width) ?? 0);
   const basis = new Basis(classes, wanted, capacity);
   while (budget.steps > 0) {
