@@ -91,7 +91,7 @@ describe('findings in words', () => {
     expect(Object.keys(FIELD_WORDS)).toEqual([...FIELDS]);
     expect([1, 3].map((count) => countedSeverity(count, 'caution'))).toEqual(['1 caution', '3 cautions']);
     const said = new Set<string>();
-    for (let seed = 1; seed <= 30; seed++) {
+    for (let seed = 1; seed <= 40; seed++) {
       const rng = seededRng(seed);
       const cards = Array.from({ length: 1500 }, () => randomCardEdit(rng));
       const rig = applyEdits(randomRig(seed, { fixtures: seed % 5 === 0 ? 120 : 30, universes: 2 }), cards);
