@@ -1,5 +1,4 @@
 import { type Browser, chromium, type Page } from '@playwright/test';
-import { PERSON_FIELDS } from '#engine/model/field.ts';
 import { findChromium } from '#tests/support/machine.mjs';
 import { servePage } from '#tests/support/sheet-page/serve-page.ts';
 import type { Outcome } from './frame/bench.ts';
@@ -14,6 +13,8 @@ interface BenchPage {
   readonly paints: number[];
   purposes(): readonly string[];
   cells(): number;
+  /** Those that are shown, in order. */
+  columns(): readonly string[];
 }
 
 interface Trial {
@@ -120,8 +121,8 @@ declare function inPage(): BenchPage;
 async function toPurpose(page: Page): Promise<void> {
   await page.getByRole('grid').focus();
   await page.keyboard.press('End');
-  // The sheet ends with the fields behind it, none of them hidden.
-  const behind = PERSON_FIELDS.length - 1 - PERSON_FIELDS.indexOf('purpose');
+  const columns = await page.evaluate(() => inPage().columns());
+  const behind = columns.length - 1 - columns.indexOf('purpose');
   for (let n = 0; n < behind; n++) await page.keyboard.press('ArrowLeft');
 }
 

@@ -161,7 +161,8 @@ function start(): void {
   watchPaints();
   const purposes = () => rowsInOrder(store.rig()).map(({ purpose }) => purpose);
   const cells = () => document.querySelectorAll('[role="gridcell"], [role="columnheader"]').length;
-  const bench = { others, paints, purposes, cells };
+  const columns = () => sheet.state().columns;
+  const bench = { others, paints, purposes, cells, columns };
   Object.assign(window, { inPage: () => bench });
   const root = document.getElementById('root');
   if (root === null) throw new Error('the page has no root');
