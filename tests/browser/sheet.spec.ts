@@ -135,7 +135,8 @@ test('fills down, fills a series after a look, adds, duplicates and removes rows
   const count = Number(await rows.getAttribute('aria-rowcount'));
   await press(page, 'Alt+Enter');
   await expect(rows).toHaveAttribute('aria-rowcount', String(count + 1));
-  expect(await cursor(page)).toBe('Front bridge  channel');
+  // Nobody knows yet what the new unit weighs, at a position with a limit.
+  expect(await cursor(page)).toMatch(/^Front bridge.* channel$/);
   await press(page, 'Control+Home', 'Alt+Shift+Enter');
   await expect(rows).toHaveAttribute('aria-rowcount', String(count + 2));
   await press(page, 'Control+Delete');
