@@ -10,6 +10,7 @@ import type { FixtureId } from '#engine/model/ids.ts';
 import { cellsOf, readFixture } from '#engine/model/read-fixture.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import type { Outcome } from './frame/bench.ts';
+import { withPlant } from './frame/large-plant.ts';
 import { largeRig } from './frame/large-rig.ts';
 import { measure, percentile, spellTime } from './frame/measure.ts';
 
@@ -22,8 +23,9 @@ export const bar = 'p50<=5 µs, p99<=50 µs at 50,000 fixtures, p50<=1.5x p50 at
  */
 export function run({ smoke }: { readonly smoke: boolean }): Outcome {
   const steps = smoke ? 200 : 20_000;
-  const small = stepsOf(500, steps);
-  const large = stepsOf(smoke ? 1000 : 50_000, steps);
+  const small = stepsOf(rigOf(500), steps);
+  const large = stepsOf(rigOf(smoke ? 1000 : 50_000), steps);
+  const planted = stepsOf(withPlant(rigOf(smoke ? 1000 : 50_000)), steps);
   const full = measure(() => checkRig(large.rig), { warmUp: 1, repeats: smoke ? 1 : 5 }).median;
   const p50 = percentile(large.times, 0.5);
   const p99 = percentile(large.times, 0.99);
@@ -37,9 +39,22 @@ export function run({ smoke }: { readonly smoke: boolean }): Outcome {
       'p50 at 500': spellTime(percentile(small.times, 0.5)),
       growth: growth.toPrecision(3),
       'worst step': spellTime(Math.max(...large.times)),
+      'with network, runs, feeds and limits': `p50 ${spellTime(percentile(planted.times, 0.5))}, p99 ${spellTime(percentile(planted.times, 0.99))}, ${planted.findings} findings`,
+      'full check of that': spellTime(
+        measure(() => checkRig(planted.rig), { warmUp: 1, repeats: smoke ? 1 : 3 }).median,
+      ),
       'tree remove, insert, search p50': spellTime(treeEdit(large.rig, smoke ? 200 : 5000)),
     },
   };
+}
+
+const rigOf = (fixtures: number) => largeRig({ fixtures, perUniverse: 25, clashing: 0.001, seed: 7 });
+
+interface Steps {
+  readonly times: readonly number[];
+  readonly rig: Rig;
+  /** That stand at the end. */
+  readonly findings: number;
 }
 
 /** One in so many fixtures stands edited at a time, so that universes are as full of trouble in a small rig as in a large. */
@@ -49,9 +64,10 @@ const PER_STANDING = 2500;
  * Makes random edits one by one, and takes the oldest of them back while more than a few stand: the rig stays in the order
  * a rig at work is in, with trouble coming and going. Times the checker's step for each, and holds what it says to a full check.
  */
-function stepsOf(fixtures: number, steps: number): { readonly times: number[]; readonly rig: Rig } {
+function stepsOf(start: Rig, steps: number): Steps {
   const rng = seededRng(3);
-  let rig = largeRig({ fixtures, perUniverse: 25, clashing: 0.001, seed: 7 });
+  let rig = start;
+  const fixtures = rig.fixtures.size;
   const ids = [...rowsOf(rig.fixtures)].map(({ id }) => id);
   const rows = new Map<FixtureId, Fixture>([...rowsOf(rig.fixtures)].map((row) => [row.id, row]));
   const checker = createChecker(rig);
@@ -74,7 +90,7 @@ function stepsOf(fixtures: number, steps: number): { readonly times: number[]; r
     for (const { key } of added) held.add(key);
   }
   mustAgree(held, checker, checkRig(rig));
-  return { times, rig };
+  return { times, rig, findings: held.size };
 }
 
 /** Most edits of a patch set an address; half of those go somewhere near, half to another universe. */

@@ -1,12 +1,12 @@
-import { claimsOf } from '../address/claim.ts';
+import { claimsOf, footprintAt } from '../address/claim.ts';
 import { sameAddresses, type Unit } from '../address/unit.ts';
-import type { Universe } from '../model/address.ts';
+import { type Universe, universeOf } from '../model/address.ts';
 import { nameKey } from '../model/card.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Fixture } from '../model/fixture.ts';
 import type { FixtureId } from '../model/ids.ts';
 import { namedSource } from '../model/named-source.ts';
-import { type Plant, type Run, runName } from '../model/plant.ts';
+import { type Plant, type Run, runName, type Splitter } from '../model/plant.ts';
 import type { PlantTrouble } from '../model/plant-trouble.ts';
 import { carriedByRun } from '../network/carried.ts';
 import { type MeasuredRun, MOST_LOADS, measuredRun, reachOf } from '../network/runs/measured-run.ts';
@@ -32,17 +32,32 @@ export const RUN_UNITS: GroupRule = {
 
 const OF_THE_LINE = ['run', 'along', 'cable', 'position', 'unit'] as const satisfies readonly (keyof Fixture)[];
 
-function findings(group: Group): readonly Finding[] {
-  const { key, units, plant } = group;
+function findings({ key, units, plant }: Group): readonly Finding[] {
   const run = plant.runs.get(key);
-  const ids = [...units].map(({ fixture }) => fixture.id);
-  if (run === undefined && ids.length === 0) return [];
-  if (run === undefined) return [makeFinding({ rule: 'run-undescribed', line: asWritten(units).trim() }, ids)];
+  if (run !== undefined) return [...lineFindings(plant, run, units), ...dataFindings(plant, run, units)];
+  if (units.size === 0) return [];
+  return [makeFinding({ rule: 'run-undescribed', line: asWritten(units).trim() }, idsOf(units))];
+}
+
+const idsOf = (units: Iterable<Unit>) => [...units].map(({ fixture }) => fixture.id);
+
+/** What asks for the order of what is on the line. A line well within its limits, with its end, needs not be put in order. */
+function lineFindings(plant: Plant, run: Run, units: ReadonlySet<Unit>): readonly Finding[] {
+  const splitters = splittersOn(plant, run.key);
+  const reach = reachOf(plant, run).metres;
+  const isShort = mostMetres(run, units, splitters) <= reach;
+  if (run.end === 'terminated' && isShort && units.size + splitters.length <= MOST_LOADS) return [];
   const fixtures = [...units].map(({ fixture }) => fixture);
-  const line = measuredRun(chainOf(fixtures, splittersOn(plant, key)), run.lead);
-  return [...loadFindings(run, line), ...lengthFindings(plant, run, line), ...endFindings(run, line)].concat(
-    dataFindings(plant, run, units),
-  );
+  const line = measuredRun(chainOf(fixtures, splitters), run.lead);
+  return [...loadFindings(run, line), ...lengthFindings(plant, run, line), ...endFindings(run, line)];
+}
+
+/** No less than the metres of the line, with a millimetre to spare for each stretch. */
+function mostMetres(run: Run, units: ReadonlySet<Unit>, splitters: readonly Splitter[]): number {
+  let metres = (run.lead ?? 0) + 0.001;
+  for (const { fixture } of units) metres += (fixture.cable ?? 0) + 0.001;
+  for (const { cable } of splitters) metres += (cable ?? 0) + 0.001;
+  return metres;
 }
 
 /** The name as the first of its spellings has it: the order of units plays no part. */
@@ -71,27 +86,48 @@ const unitsIn = (stations: MeasuredRun['stations']): FixtureId[] =>
   stations.flatMap(({ link }) => (link.kind === 'unit' ? [link.fixture.id] : []));
 
 /** A unit with several breaks is taken for served when a universe of any of them is there. [RN6] */
-function dataFindings(plant: Plant, run: Run, units: ReadonlySet<Unit>): Finding[] {
+function dataFindings(plant: Plant, run: Run, units: ReadonlySet<Unit>): readonly Finding[] {
   const carried = carriedByRun(plant, run);
-  const asked = [...units].flatMap(({ fixture, mode }) => {
+  if (carried === null) return mixedFindings(run, units);
+  if (carried.length === 0) {
+    const silent = units.size === 0 ? [] : [makeFinding(silence(plant, run), [])];
+    return [...silent, ...mixedFindings(run, units)];
+  }
+  const others = [...units].filter((unit) => !hasSlotsIn(unit, carried) && hasSlots(unit));
+  if (others.length === 0) return NOTHING;
+  const trouble = {
+    rule: 'run-other-universe',
+    line: runName(run),
+    carried,
+    universes: allOf(askedOf(others)),
+  } as const;
+  return [makeFinding(trouble, idsOf(others))];
+}
+
+const NOTHING: readonly Finding[] = Object.freeze([]);
+
+function mixedFindings(run: Run, units: ReadonlySet<Unit>): readonly Finding[] {
+  const asked = askedOf(units);
+  if (shareOne(asked)) return NOTHING;
+  const ids = asked.map(({ id }) => id);
+  return [makeFinding({ rule: 'run-mixed', line: runName(run), universes: allOf(asked) }, ids)];
+}
+
+function hasSlotsIn({ fixture: { addresses }, mode }: Unit, universes: readonly Universe[]): boolean {
+  return addresses.some(
+    (start, part) => start !== null && footprintAt(mode, part) > 0 && universes.includes(universeOf(start)),
+  );
+}
+
+const hasSlots = ({ fixture: { addresses }, mode }: Unit) =>
+  addresses.some((start, part) => start !== null && footprintAt(mode, part) > 0);
+
+/** The universes in which each unit has slots, of those that have any. */
+const askedOf = (units: Iterable<Unit>): readonly Asked[] =>
+  [...units].flatMap(({ fixture, mode }) => {
     const universes = new Set(claimsOf(fixture, mode).map(({ universe }) => universe));
     return universes.size === 0 ? [] : [{ id: fixture.id, universes }];
   });
-  const of = (trouble: PlantTrouble, some: readonly Asked[]) => [
-    makeFinding(
-      trouble,
-      some.map(({ id }) => id),
-    ),
-  ];
-  if (carried === null || carried.length === 0) {
-    const silent = carried === null || units.size === 0 ? [] : of(silence(plant, run), []);
-    const mixed = shareOne(asked) ? [] : of({ rule: 'run-mixed', line: runName(run), universes: allOf(asked) }, asked);
-    return [...silent, ...mixed];
-  }
-  const others = asked.filter(({ universes }) => !carried.some((universe) => universes.has(universe)));
-  if (others.length === 0) return [];
-  return of({ rule: 'run-other-universe', line: runName(run), carried, universes: allOf(others) }, others);
-}
 
 interface Asked {
   readonly id: FixtureId;
