@@ -9,7 +9,7 @@ export const ACCOUNT_WORDS = {
     next: 'They stay here when you sign out, and go up when you sign in again on this device.',
   }),
   signOut: 'Sign out',
-  signingOut: 'Signing out …',
+  signingOut: 'Signing out…',
   signOutFailed: {
     what: 'You are still signed in.',
     next: 'The server does not answer. Check the network, then sign out again.',
@@ -21,7 +21,7 @@ export const SIGN_IN_WORDS = {
   email: 'E-mail',
   password: 'Password',
   submit: 'Sign in',
-  busy: 'Signing in …',
+  busy: 'Signing in…',
   other: 'No account yet?',
   otherLink: 'Make one',
 } as const;
@@ -34,7 +34,7 @@ export const SIGN_UP_WORDS = {
   password: 'Password',
   passwordHint: (least: number) => `At least ${least} characters. Four plain words are good.`,
   submit: 'Make the account',
-  busy: 'Making it …',
+  busy: 'Making it…',
   other: 'Have an account?',
   otherLink: 'Sign in',
 } as const;

@@ -52,7 +52,7 @@ export const INVITE_WORDS = {
 
 export const JOIN_WORDS = {
   title: 'Invitation',
-  looking: 'Looking at the invitation …',
+  looking: 'Looking at the invitation…',
   offer: (crew: string, role: string) => `${crew} invites you as ${role}.`,
   means: (may: string) => `In this crew that means: ${may}.`,
   accept: (crew: string) => `Join ${crew}`,

@@ -89,7 +89,7 @@ export const PASTE_WORDS = {
   title: 'Paste a chart',
   label: 'The chart, as copied from the manual',
   hint: 'Text or a table, pages and all. It shows at once what it becomes; nothing is taken in before you say so.',
-  placeholder: '1  Dimmer  0-255\n2  Shutter  0-10 Closed …',
+  placeholder: '1  Dimmer  0-255\n2  Shutter  0-10 Closed…',
   reading: (modes: number, rows: number) =>
     modes === 1 ? counted(rows, 'row') : `${counted(modes, 'mode')}, ${counted(rows, 'row')}`,
   guesses: (count: number) => `${counted(count, 'guess', 'guesses')} to confirm afterwards`,

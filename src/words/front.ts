@@ -7,7 +7,7 @@ export const FRONT_WORDS = {
   demoTitle: 'Look around first',
   demo: 'An invented playhouse, two invented crews and a show of about 150 fixtures. Open both in two browsers to see two people in one sheet.',
   doors: { designer: 'Look around as the designer', technician: 'Look around as the technician' },
-  entering: 'Opening …',
+  entering: 'Opening…',
   rigs: 'Your rigs',
   keptRigs: 'No network. These are the rigs this device knows; the ones you opened here before will open.',
   noRigs: 'No rigs yet.',

@@ -59,7 +59,7 @@ export const UPLOAD_WORDS = {
   report: 'What became of the files',
   clear: 'Put these reports away',
   waiting: 'waits for the files before it',
-  sending: 'is being read …',
+  sending: 'is being read…',
   sent: (done: number, all: number) =>
     done === all ? `${counted(all, 'file')} done.` : `${done} of ${all} files done.`,
   unreadable: 'This device cannot read the file. Check that it is there, and is no folder.',

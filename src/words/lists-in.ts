@@ -15,7 +15,7 @@ export const LISTS_IN_WORDS = {
   readPasted: 'Read what I pasted',
   pasted: 'pasted text',
   another: 'Take another list',
-  reading: 'Reading the list …',
+  reading: 'Reading the list…',
   unreadableFile: {
     what: 'The file cannot be read.',
     next: 'Check that it is a file, and still there, then choose it again.',

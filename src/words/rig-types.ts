@@ -59,7 +59,7 @@ const MATCH_WORDS: Readonly<Record<MatchedBy, string>> = {
 
 export const TAKE_WORDS = {
   title: (name: string, number: number) => (number === 0 ? `Take ${name}` : `Take ${name}, revision ${number}`),
-  loading: 'The library is being asked …',
+  loading: 'The library is being asked…',
   which: 'Which mode of the rig is which of the library?',
   inRig: 'In this rig',
   inLibrary: 'In the library',

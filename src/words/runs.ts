@@ -9,12 +9,12 @@ export const RUNS_WORDS = {
   list: 'Runs of this rig',
   choose: 'Run',
   none: 'No run yet. A run is one data line: from a port, a splitter or the desk, past its units, to its end.',
-  add: 'Add a run …',
+  add: 'Add a run…',
   addTitle: 'Add a run',
   nameOfRun: 'Name of the run',
   nameHint: 'As it is written on the cable.',
   addDone: 'Add the run',
-  addSplitter: 'Add a splitter …',
+  addSplitter: 'Add a splitter…',
   splitterTitle: 'Add a splitter to this run',
   splitterName: 'Name of the splitter',
   outputs: 'Outputs',
@@ -86,7 +86,7 @@ export const RUNS_WORDS = {
 
 /** What is asked when units are put on a run. */
 export const ADD_UNITS_WORDS = {
-  open: 'Add units …',
+  open: 'Add units…',
   title: (run: string) => `Add units to run ${run}`,
   which: 'Which units',
   chosen: (units: number) => `${counted(units, 'unit')} chosen in the sheet`,

@@ -25,7 +25,7 @@ export const KIT_WORDS = {
   tableOf: (caption: string) => `${caption}, table`,
   cancel: 'Cancel',
   close: 'Close',
-  loading: 'Loading …',
+  loading: 'Loading…',
   crew: 'Crew',
   retry: 'Try again',
 } as const;

@@ -104,7 +104,7 @@ export const EMPTY_WORDS = {
   pasteName: 'Paste rows here',
   list: 'Take a whole list in from a file:',
   reader: 'Nothing has been written here yet. An editor of the crew has to begin.',
-  arriving: 'The rig is on its way …',
+  arriving: 'The rig is on its way…',
 } as const;
 
 export const RIBBON_WORDS = {

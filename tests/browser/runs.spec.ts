@@ -33,7 +33,7 @@ const order = async (page: Page, run: string) =>
   );
 
 async function addRun(page: Page, name: string): Promise<void> {
-  await page.getByRole('button', { name: 'Add a run …' }).click();
+  await page.getByRole('button', { name: 'Add a run…' }).click();
   await page.getByLabel('Name of the run').fill(name);
   await page.getByRole('button', { name: 'Add the run' }).click();
 }
@@ -59,7 +59,7 @@ test('a run is laid by one person and seen by another, moved by keyboard, measur
   await page.getByLabel('Metres to the first unit of run Bar A').fill('20');
   await press(page, 'Enter');
 
-  await page.getByRole('button', { name: 'Add units …' }).click();
+  await page.getByRole('button', { name: 'Add units…' }).click();
   const dialog = page.getByRole('dialog');
   await dialog.getByLabel('Which units').selectOption({ label: 'Units on no run' });
   await dialog.getByLabel('Position').selectOption({ label: 'First bar' });
@@ -101,7 +101,7 @@ test('a run is laid by one person and seen by another, moved by keyboard, measur
   await expect(line(technician.page, 'Bar A').getByRole('row', { name: /First bar · 1/ })).toContainText('Odile Fenn');
 
   // A unit of another universe is found, beside the run and for both.
-  await page.getByRole('button', { name: 'Add units …' }).click();
+  await page.getByRole('button', { name: 'Add units…' }).click();
   await dialog.getByLabel('Which units').selectOption({ label: 'Units on no run' });
   await dialog.getByLabel('Second bar · 1').check();
   await dialog.getByRole('button', { name: 'Put 1 unit on the run' }).click();
@@ -114,7 +114,7 @@ test('a run is laid by one person and seen by another, moved by keyboard, measur
   await expect(technician.page.getByText('listens to universe 2')).toHaveCount(0);
 
   // A splitter at its end, and a run from its second output.
-  await page.getByRole('button', { name: 'Add a splitter …' }).click();
+  await page.getByRole('button', { name: 'Add a splitter…' }).click();
   await dialog.getByLabel('Name of the splitter').fill('Split');
   await dialog.getByLabel('Outputs').fill('2');
   await dialog.getByRole('button', { name: 'Add the splitter' }).click();

@@ -122,8 +122,8 @@ test('two people describe what feeds a rig, see the same bars, balance it, renam
   await asked.getByRole('button', { name: 'Add' }).click();
   await expect(circuit(technician, 'Bar')).toContainText('247.5 kg of 200 kg · 124 % · 47.5 kg over');
   await expect(circuit(technician, 'Bar')).toContainText('Ona Reeve allows 200 kg');
-  await technician.getByRole('button', { name: 'Take away Bar' }).click();
-  await technician.getByRole('dialog').getByRole('button', { name: 'Take it away' }).click();
+  await technician.getByRole('button', { name: 'Remove Bar' }).click();
+  await technician.getByRole('dialog').getByRole('button', { name: 'Remove it' }).click();
   await expect(circuit(technician, 'Bar')).not.toContainText('over');
   expect(complaints.flat()).toEqual([]);
 });
