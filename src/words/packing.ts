@@ -16,6 +16,7 @@ export const ALLOCATE_WORDS = {
   togetherChoices: {
     'as-fits': 'nothing: each where it fits',
     'by-position': 'the units of a position',
+    'by-run': 'the units of a run, in its order',
     'by-type': 'the units of a type',
     'in-order': 'all, in the order of the sheet',
   } satisfies Record<AllocateOptions['together'], string>,

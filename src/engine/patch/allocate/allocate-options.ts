@@ -8,15 +8,15 @@ export interface AllocateOptions {
   /** Whether the breaks of a fixture lie end to end in one universe, or each where it fits. */
   readonly breaks: 'in-one-universe' | 'anywhere';
   /**
-   * What stays together: nothing, so that the fewest universes are opened; the units of a position, or of a type, end to
-   * end; or all of them in the order they were chosen in.
+   * What stays together: nothing, so that the fewest universes are opened; the units of a position, of a run (in its order), or of a
+   * type, end to end; or all of them in the order they were chosen in.
    */
-  readonly together: 'as-fits' | 'by-position' | 'by-type' | 'in-order';
+  readonly together: 'as-fits' | 'by-position' | 'by-run' | 'by-type' | 'in-order';
   /** Units start on slot 1 and each so many slots after it: 1 is any slot, 32 is 1, 33, 65, … */
   readonly grid: number;
   /** Slots left free at the end of each universe. */
   readonly spareAtEnd: number;
-  /** Slots left free after the units of each position or type, so far as its universe has them. */
+  /** Slots left free after the units of each position, run or type, so far as its universe has them. */
   readonly spareAfterGroup: number;
   /** Universes that may be used; all when empty. */
   readonly allowed: readonly UniverseRange[];

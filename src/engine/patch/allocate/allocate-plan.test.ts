@@ -9,8 +9,9 @@ import { actAsOne } from '../../address/unit.ts';
 import { openRanges, universesIn } from '../../address/universe-ranges.ts';
 import { slotOf, type Universe } from '../../model/address.ts';
 import { applyEdits } from '../../model/apply-edits.ts';
+import type { Edit } from '../../model/edit.ts';
 import { modeOf } from '../../model/find-mode.ts';
-import { type FixtureId, modeId } from '../../model/ids.ts';
+import { type FixtureId, fixtureId, modeId } from '../../model/ids.ts';
 import type { Rig } from '../../model/rig.ts';
 import type { AllocateOptions } from './allocate-options.ts';
 import { allocatePlan } from './allocate-plan.ts';
@@ -47,6 +48,27 @@ describe('allocate', () => {
       'f2 2:201 Wash/150 @Bridge.2',
       'f3 2:1 Spot/200 @Bridge.1',
       'f4 1:1 Wash/150 @Boom.1',
+    ]);
+  });
+
+  it('[PL20] keeps runs together, in the order in which each passes its units; those on none fit anywhere', () => {
+    const bare = rigOf('- Spot/200 @A.1\n- Spot/200 @A.2\n- Spot/200 @A.3\n- Spot/200 @A.4\n- Dim/12 @A.5');
+    const onRun = (id: string, run: string, along: number) =>
+      (['run', 'along'] as const).map((field): Edit => {
+        return { kind: 'set-cell', fixture: fixtureId(id), field, value: field === 'run' ? run : along };
+      });
+    const rig = applyEdits(bare, [
+      ...onRun('f1', 'Left', 2),
+      ...onRun('f2', 'Right', 1),
+      ...onRun('f3', 'left', 1),
+      ...onRun('f4', 'Right', 2),
+    ]);
+    expect(lines(rig, { together: 'by-run' })).toEqual([
+      'f3 address 1:1',
+      'f1 address 1:201',
+      'f2 address 2:1',
+      'f4 address 2:201',
+      'f5 address 2:401',
     ]);
   });
 
@@ -130,7 +152,7 @@ describe('allocate', () => {
 
   const randomOptions = (rng: Rng): Partial<AllocateOptions> => ({
     breaks: rng.pick(['in-one-universe', 'anywhere']),
-    together: rng.pick(['as-fits', 'by-position', 'by-type', 'in-order']),
+    together: rng.pick(['as-fits', 'by-position', 'by-run', 'by-type', 'in-order']),
     grid: rng.pick([1, 1, 10, 32, 7]),
     spareAtEnd: rng.pick([0, 0, 12]),
     spareAfterGroup: rng.pick([0, 20]),

@@ -1,11 +1,14 @@
+import { groupBy } from '#base/group-by.ts';
 import { ok, type Result, refuse } from '#base/result.ts';
 import { tableOf } from '#base/table.ts';
 import { footprintAt } from '../../address/claim.ts';
 import { SLOTS } from '../../model/address.ts';
+import { nameKey } from '../../model/card.ts';
 import { modeOf } from '../../model/find-mode.ts';
 import type { Fixture } from '../../model/fixture.ts';
 import { foldName, positionId } from '../../model/ids.ts';
 import type { Rig } from '../../model/rig.ts';
+import { chainOf } from '../../network/runs/run-chain.ts';
 import { byPlace } from '../../sheet/sheet-order.ts';
 import { isHeld, type Party, partiesOf } from '../party.ts';
 import type { PlanRefusal } from '../plan-refusal.ts';
@@ -27,7 +30,7 @@ export function blocksOf(
   fixtures: readonly Fixture[],
   options: AllocateOptions,
 ): Result<readonly Block[], PlanRefusal> {
-  const inOrder = options.together === 'in-order' ? fixtures : byPlace({ ...rig, fixtures: tableOf(fixtures) });
+  const inOrder = orderOf(rig, fixtures, options);
   const blocks: Block[] = [];
   for (const party of partiesOf(inOrder)) {
     if (isHeld(party)) continue;
@@ -66,7 +69,31 @@ function endToEnd(apart: readonly Block[]): readonly Block[] {
   return [{ ...first, parts, slots }];
 }
 
-function groupOf({ position, type }: Fixture, { together }: AllocateOptions): string {
-  if (together === 'by-position') return positionId(position);
-  return together === 'by-type' ? foldName(type) : '';
+function groupOf({ position, run, type }: Fixture, { together }: AllocateOptions): string {
+  switch (together) {
+    case 'by-position':
+      return positionId(position);
+    case 'by-run':
+      return nameKey(run);
+    case 'by-type':
+      return foldName(type);
+    default:
+      return '';
+  }
+}
+
+/** As they were chosen, or as they hang; those of a run as it passes them. */
+function orderOf(rig: Rig, fixtures: readonly Fixture[], { together }: AllocateOptions): readonly Fixture[] {
+  if (together === 'in-order') return fixtures;
+  const hung = byPlace({ ...rig, fixtures: tableOf(fixtures) });
+  if (together !== 'by-run') return hung;
+  const runs = groupBy(hung, ({ run }) => nameKey(run));
+  const done = new Set<string>();
+  return hung.flatMap((fixture) => {
+    const run = nameKey(fixture.run);
+    if (run === '') return [fixture];
+    if (done.has(run)) return [];
+    done.add(run);
+    return chainOf(runs.get(run) ?? [], []).flatMap((link) => (link.kind === 'unit' ? [link.fixture] : []));
+  });
 }

@@ -52,8 +52,8 @@ export function bundle(blocks: readonly Block[], cells: Cells, options: Allocate
 
 /** A group as its first unit writes it. */
 export function nameOf([block]: readonly Block[], { together }: AllocateOptions): string {
-  const { position = '', type = '' } = block?.party.lead ?? {};
-  return (together === 'by-position' ? position : type).trim();
+  const { position = '', run = '', type = '' } = block?.party.lead ?? {};
+  return (together === 'by-position' ? position : together === 'by-run' ? run : type).trim();
 }
 
 /** A group in its order where that takes no more universes than any other order would, as it was found to pack otherwise. */

@@ -34,7 +34,7 @@ export function AllocateSection({ sheet, rows }: AllocateSectionProps) {
   const [not, setNot] = useState('');
   const allowed = parseUniverseRanges(only);
   const barred = parseUniverseRanges(not);
-  const isGrouped = together === 'by-position' || together === 'by-type';
+  const isGrouped = together === 'by-position' || together === 'by-run' || together === 'by-type';
   const isBad = !allowed.ok || !barred.ok || !isSlots(atEnd) || !isSlots(afterGroup);
   const find = () => {
     if (!allowed.ok || !barred.ok) return;
