@@ -123,10 +123,14 @@ export interface RowDifference<Row> {
   readonly after: Row | undefined;
 }
 
-/** What differs between two tables: rows that are not the same object, or are in one of them only. */
+/**
+ * What differs between two tables: rows that are not the same object, or are in one of them only. With `isSame`, rows of one id
+ * that it finds the same do not differ, whatever objects they are.
+ */
 export function differingRows<Row extends { readonly id: string }>(
   before: Table<Row>,
   after: Table<Row>,
+  isSame?: (a: Row, b: Row) => boolean,
 ): RowDifference<Row>[] {
   const differing: RowDifference<Row>[] = [];
   for (let i = 0; i < WIDTH; i++) {
@@ -134,7 +138,7 @@ export function differingRows<Row extends { readonly id: string }>(
     const now = after.shelves[i] as Shelf<Row>;
     if (Object.is(old, now)) continue;
     for (let j = 0; j < WIDTH; j++) {
-      if (!Object.is(old[j], now[j])) differingIn(old[j] as Bucket<Row>, now[j] as Bucket<Row>, differing);
+      if (!Object.is(old[j], now[j])) differingIn(old[j] as Bucket<Row>, now[j] as Bucket<Row>, differing, isSame);
     }
   }
   return differing;
@@ -146,19 +150,21 @@ function differingIn<Row extends { readonly id: string }>(
   a: Bucket<Row>,
   b: Bucket<Row>,
   differing: RowDifference<Row>[],
+  isSame: ((a: Row, b: Row) => boolean) | undefined,
 ): void {
   const shorter = Math.min(a.length, b.length);
   let head = 0;
   while (head < shorter && Object.is(a[head], b[head])) head += 1;
   let tail = 0;
   while (tail < shorter - head && Object.is(a[a.length - 1 - tail], b[b.length - 1 - tail])) tail += 1;
-  mergeById(a.slice(head, a.length - tail), b.slice(head, b.length - tail), differing);
+  mergeById(a.slice(head, a.length - tail), b.slice(head, b.length - tail), differing, isSame);
 }
 
 function mergeById<Row extends { readonly id: string }>(
   a: Bucket<Row>,
   b: Bucket<Row>,
   differing: RowDifference<Row>[],
+  isSame: ((a: Row, b: Row) => boolean) | undefined,
 ): void {
   let i = 0;
   let j = 0;
@@ -167,7 +173,8 @@ function mergeById<Row extends { readonly id: string }>(
     const before = order <= 0 ? a[i] : undefined;
     const after = order >= 0 ? b[j] : undefined;
     const id = (before ?? after)?.id;
-    if (id !== undefined && !Object.is(before, after)) differing.push({ id, before, after });
+    const same = Object.is(before, after) || (before && after && isSame?.(before, after)) === true;
+    if (id !== undefined && !same) differing.push({ id, before, after });
     if (order <= 0) i += 1;
     if (order >= 0) j += 1;
   }
@@ -176,5 +183,6 @@ function mergeById<Row extends { readonly id: string }>(
 /** The missing row is the later one. */
 function compareIds(a: { readonly id: string } | undefined, b: { readonly id: string } | undefined): number {
   if (a === undefined || b === undefined) return a === undefined ? 1 : -1;
-  return a.id < b.id ? -1 : Number(b.id < a.id);
+  if (a.id === b.id) return 0;
+  return a.id < b.id ? -1 : 1;
 }

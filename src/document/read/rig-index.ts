@@ -1,5 +1,6 @@
 import type * as Y from 'yjs';
 import { changeRows, getRow, type RowChange, type Table, tableOf } from '#base/table.ts';
+import { sameFixture } from '#engine/diff/same-fixture.ts';
 import type { Cells, Fixture } from '#engine/model/fixture.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import { cellsOf, readFixture } from '#engine/model/read-fixture.ts';
@@ -9,7 +10,7 @@ import { parseCellKey } from '../schema/cell-key.ts';
 import { mapsOf, type RigMaps } from '../schema/rig-doc.ts';
 import { readMode, readNote, readPosition, readSignature, readUniverse, readWanted } from '../schema/stored.ts';
 import { readCards, rereadCards } from './read-cards.ts';
-import { createRowSource, type ParsedBlocks, type RowSource, sameRow } from './row-source.ts';
+import { createRowSource, type ParsedBlocks, type RowSource } from './row-source.ts';
 
 /** A document read once as a whole, and kept up by what each transaction changed. */
 export interface RigIndex {
@@ -103,7 +104,7 @@ function fixtureChanges(rig: Rig, maps: RigMaps, rows: RowSource, changed: Chang
   const parsed: ParsedBlocks = new Map();
   const changes: RowChange<Fixture>[] = [];
   const put = (id: FixtureId, before: Fixture | undefined, row: Fixture | undefined) => {
-    const same = before === undefined || row === undefined ? before === row : sameRow(before, row);
+    const same = before === undefined || row === undefined ? before === row : sameFixture(before, row);
     if (!same) changes.push({ id, row });
   };
   for (const id of rebuild) put(id, getRow(rig.fixtures, id), rows.isGone(id) ? undefined : rows.read(id, parsed));

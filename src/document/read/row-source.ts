@@ -1,7 +1,7 @@
 import { type CellValue, FIELDS, type Field } from '#engine/model/field.ts';
 import type { Cells, Fixture } from '#engine/model/fixture.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
-import { cellOf, readFixture } from '#engine/model/read-fixture.ts';
+import { readFixture } from '#engine/model/read-fixture.ts';
 import { isCellValue, unpackBlock } from '../schema/block.ts';
 import { cellKey, parseCellKey } from '../schema/cell-key.ts';
 import { parseGoneKey } from '../schema/gone-key.ts';
@@ -134,9 +134,4 @@ function overridesOfRow(maps: RigMaps, id: FixtureId): Overrides {
     if (value !== undefined && isCellValue(value)) row[field] = value;
   }
   return row;
-}
-
-/** Whether two readings of one row say the same. */
-export function sameRow(a: Fixture, b: Fixture): boolean {
-  return FIELDS.every((field) => cellOf(a, field) === cellOf(b, field));
 }
