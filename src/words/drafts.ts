@@ -3,6 +3,7 @@ import type { Draft, DraftMode, DraftRow, FactField, RowField } from '#engine/dr
 import type { DraftPlace, DraftTrouble } from '#engine/draft/draft-trouble.ts';
 import type { TypeTrouble } from '#engine/type/type-troubles.ts';
 import { typeTroubleSentence } from './fixture-types.ts';
+import { listed } from './listed.ts';
 
 /** What each fact of a draft is called. */
 export const FACT_NAMES: Readonly<Record<FactField, string>> = {
@@ -192,9 +193,6 @@ function otherRows({ where, rows }: SeveralRows, draft: Draft): readonly string[
   const mode = modeOf(draft, where.mode);
   return rows.filter((row) => row !== where.row).map((row) => rowWords(mode, row));
 }
-
-const listed = (items: readonly string[]) =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 
 /** A sentence about a type without its place, which stands there already. */
 function withoutPlace(trouble: TypeTrouble): string {

@@ -8,6 +8,7 @@ import type { FixtureId } from '#engine/model/ids.ts';
 import { compareNatural } from '#engine/model/natural-order.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { compareRowOrder } from '#engine/model/row-order.ts';
+import { listed } from './listed.ts';
 import { isPlantFinding, PLANT_RULE_TITLES, plantSentence } from './plant-findings.ts';
 
 /** One finding's severity as a word, and several of them. */
@@ -84,8 +85,7 @@ export function unitNames(ids: readonly FixtureId[], rig: Rig): string {
   const names = fixtures.sort(comparePlaces).slice(0, NAMED).map(unitName);
   const rest = ids.length - names.length;
   if (rest > 0) return `${names.join(', ')} and ${rest} more`;
-  const last = names.pop() ?? '';
-  return names.length === 0 ? last : `${names.join(', ')} and ${last}`;
+  return listed(names);
 }
 
 /** The most units of a crowd that are put in order to name the first of them. */
@@ -237,9 +237,6 @@ export const SIGNED_HAZARD_NAMES: Readonly<Record<SignedHazard, string>> = {
   ultraviolet: 'ultraviolet light',
   fog: 'fog or haze',
 };
-
-const listed = (names: readonly string[]) =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 
 const differsSentence = ({ type, here, newest }: Extract<Finding, { rule: 'library-differs' }>) =>
   `${quoted(type)} is here as revision ${here}; the library has revision ${newest}`;

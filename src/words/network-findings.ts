@@ -11,6 +11,7 @@ import {
   type PortName,
 } from '#engine/model/network-trouble.ts';
 import { USUAL_RATE, universesOnLink } from '#engine/network/data-rate.ts';
+import { listed, stretchesOf } from './listed.ts';
 import { counted } from './screens.ts';
 
 /** What each rule of the network is called in a list of findings. */
@@ -122,7 +123,7 @@ const NAMED = 8;
 /** `Universe 3`, `Universes 1–4, 7`; so many ranges, and the rest counted. */
 function universeWords(universes: readonly number[], where: 'first' | 'inside' = 'first'): string {
   const word = universes.length === 1 ? 'universe' : 'universes';
-  const ranges = rangesOf(universes);
+  const ranges = stretchesOf(universes);
   const named = ranges.slice(0, NAMED);
   const rest = ranges.slice(NAMED).reduce((sum, [first, last]) => sum + last - first + 1, 0);
   const text = named.map(([first, last]) =>
@@ -131,23 +132,7 @@ function universeWords(universes: readonly number[], where: 'first' | 'inside' =
   return `${where === 'first' ? capital(word) : word} ${text.join(', ')}${rest === 0 ? '' : ` and ${rest} more`}`;
 }
 
-function rangesOf(universes: readonly number[]): readonly (readonly [number, number])[] {
-  const ranges: [number, number][] = [];
-  for (const universe of universes) {
-    const last = ranges.at(-1);
-    if (last !== undefined && last[1] === universe - 1) last[1] = universe;
-    else ranges.push([universe, universe]);
-  }
-  return ranges;
-}
-
 const isAre = ({ length }: readonly number[]) => (length === 1 ? 'is' : 'are');
 const travels = ({ length }: readonly number[]) => (length === 1 ? 'travels' : 'travel');
 const itThey = ({ length }: readonly number[]) => (length === 1 ? 'it travels' : 'they travel');
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** `Beam, Truss and Deck`. */
-function listed(names: readonly string[]): string {
-  const last = names.at(-1) ?? '';
-  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
-}

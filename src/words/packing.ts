@@ -4,6 +4,7 @@ import type { AllocateOptions } from '#engine/patch/allocate/allocate-options.ts
 import type { Allocation } from '#engine/patch/allocate/allocate-plan.ts';
 import type { Repair } from '#engine/patch/repair/repair-plan.ts';
 import type { Spare } from '#engine/patch/spare/room-for.ts';
+import { listed, stretchesOf } from './listed.ts';
 import { heldNames } from './plans.ts';
 import { counted } from './screens.ts';
 
@@ -109,20 +110,14 @@ const SHOWN = 6;
 
 /** `universe 3`, `universes 1 to 4 and 7`. */
 export function universesWords(universes: readonly Universe[]): string {
-  const runs: { first: number; last: number }[] = [];
-  for (const universe of universes) {
-    const run = runs[runs.length - 1];
-    if (run !== undefined && universe === run.last + 1) run.last = universe;
-    else runs.push({ first: universe, last: universe });
-  }
-  const named = runs.slice(0, SHOWN).flatMap(({ first, last }) => runWords(first, last));
-  const rest = runs.slice(SHOWN).reduce((total, { first, last }) => total + last - first + 1, 0);
+  const stretches = stretchesOf(universes);
+  const named = stretches.slice(0, SHOWN).flatMap(stretchWords);
+  const rest = stretches.slice(SHOWN).reduce((total, [first, last]) => total + last - first + 1, 0);
   const list = rest > 0 ? [...named, `${rest} more`] : named;
-  const text = list.length === 1 ? list.join('') : `${list.slice(0, -1).join(', ')} and ${list[list.length - 1]}`;
-  return `${universes.length === 1 ? 'universe' : 'universes'} ${text}`;
+  return `${universes.length === 1 ? 'universe' : 'universes'} ${listed(list)}`;
 }
 
-function runWords(first: number, last: number): readonly string[] {
+function stretchWords([first, last]: readonly [number, number]): readonly string[] {
   if (first === last) return [String(first)];
   return last === first + 1 ? [String(first), String(last)] : [`${first} to ${last}`];
 }

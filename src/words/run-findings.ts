@@ -1,7 +1,8 @@
 import type { Finding } from '#engine/model/finding.ts';
 import { RUN_RULES, type RunTrouble } from '#engine/model/run-trouble.ts';
 import { MOST_LOADS } from '#engine/network/runs/measured-run.ts';
-import { lengthWords, listed, REACH_WORDS, sourceWords, universesWords } from './run-names.ts';
+import { listed } from './listed.ts';
+import { lengthWords, REACH_WORDS, sourceWords, universesWords } from './run-names.ts';
 
 export const RUN_RULE_TITLES: Readonly<Record<RunTrouble['rule'], string>> = {
   'run-overloaded': 'Too many units on a run',

@@ -1,6 +1,7 @@
 import type { NamedSource } from '#engine/model/named-source.ts';
 import type { Reach } from '#engine/network/runs/measured-run.ts';
 import type { RunStanding } from '#engine/sheet/sheet.ts';
+import { listed } from './listed.ts';
 
 /** `node “Dock”, port 2`: where a run begins, in a sentence and in a list. */
 export function sourceWords(from: NamedSource): string {
@@ -41,6 +42,3 @@ export function lengthWords({ metres, unknown }: { readonly metres: number; read
 /** `universe 3`, `universes 3 and 4`. */
 export const universesWords = (universes: readonly number[]): string =>
   `${universes.length === 1 ? 'universe' : 'universes'} ${listed(universes)}`;
-
-export const listed = (names: readonly (string | number)[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;

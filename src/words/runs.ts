@@ -1,6 +1,7 @@
 import type { Fixture } from '#engine/model/fixture.ts';
 import type { Reach } from '#engine/network/runs/measured-run.ts';
-import { lengthWords, listed } from './run-names.ts';
+import { listed } from './listed.ts';
+import { lengthWords, universesWords } from './run-names.ts';
 import { counted } from './screens.ts';
 
 /** The page of a rig's data lines. */
@@ -34,11 +35,7 @@ export const RUNS_WORDS = {
   notes: 'Notes',
   of: (field: string, run: string) => `${field} of run ${run}`,
   carries: (universes: readonly number[] | null) =>
-    universes === null
-      ? 'universe not known'
-      : universes.length === 0
-        ? 'no universe'
-        : `universe ${listed(universes)}`,
+    universes === null ? 'universe not known' : universes.length === 0 ? 'no universe' : universesWords(universes),
   units: (units: number) => counted(units, 'unit'),
   loads: (loads: number, most: number) => `${loads}/${most} loads`,
   length: (line: { readonly metres: number; readonly unknown: number }, reach: Reach) =>

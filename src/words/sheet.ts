@@ -146,7 +146,7 @@ export const FINDINGS_WORDS = {
   title: 'Findings',
   none: 'The checks find nothing. That is no promise that the rig is right: they see the record, not the units.',
   go: (unit: string) => `Go to ${unit}`,
-  only: (n: number) => `The first ${n} of them; clear some to see the rest.`,
+  first: (n: number) => `The first ${n} of them; clear some to see the rest.`,
   hidden: 'Its row is hidden by the filter.',
 } as const;
 

@@ -69,7 +69,7 @@ export function supplySentence(finding: SupplyFinding, units: string): string {
   }
 }
 
-/** `Ona Reeve, on 2026-11-25, allows 500.0 kg`. */
+/** `Ona Reeve allows 500 kg, as of 2026-11-25`. */
 export function limitText({ limit, person, on }: { limit: number; person: string; on: string }): string {
   if (person.trim() === '') return `the limit is ${kilogramsText(limit)}, by nobody who is named`;
   return `${person.trim()} allows ${kilogramsText(limit)}${on.trim() === '' ? '' : `, as of ${on.trim()}`}`;

@@ -93,7 +93,7 @@ export const SUPPLY_WORDS = {
   noPosition: 'At no position',
 } as const;
 
-/** `three-phase, 230 V to neutral, 63 A a line`. */
+/** `three phases, 398 V between lines, 230 V to neutral, 63 A a line`. */
 export function supplyAbout({ supply, volts }: SupplyLoad): string {
   const rating = supply.rating === null ? 'rating not said' : `${ampsText(supply.rating)} a line`;
   const phases = supply.phases === 1 ? 'one phase' : `three phases, ${voltsText(volts * Math.sqrt(3))} between lines`;
@@ -168,7 +168,7 @@ export function balanceSentences({ moves, after, bound, fewest, unknown }: Balan
   const least =
     peak <= bound * 1.0005
       ? 'No way of laying them has a smaller largest line.'
-      : `Proven is that the largest line cannot come below ${ampsText(bound)}; this is ${ampsText(peak - bound)} above.`;
+      : `It is proven that the largest line cannot come below ${ampsText(bound)}; this is ${ampsText(peak - bound)} above.`;
   const few =
     moves.length <= fewest
       ? 'Fewer circuits would not do.'

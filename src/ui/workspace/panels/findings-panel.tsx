@@ -30,7 +30,7 @@ export function FindingsPanel({ sheet, onGo, onClose }: FindingsPanelProps) {
   return (
     <Panel title={FINDINGS_WORDS.title} onClose={onClose}>
       {findings.length === 0 ? <p>{FINDINGS_WORDS.none}</p> : null}
-      {findings.length > MOST ? <p className="text-soft">{FINDINGS_WORDS.only(MOST)}</p> : null}
+      {findings.length > MOST ? <p className="text-soft">{FINDINGS_WORDS.first(MOST)}</p> : null}
       <ul className="flex flex-col">
         {findings.slice(0, MOST).map((finding) => (
           <FindingLine
