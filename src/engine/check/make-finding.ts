@@ -1,7 +1,7 @@
 import { unreachable } from '#base/unreachable.ts';
 import type { Finding, SlotRun, Trouble } from '../model/finding.ts';
 import { type FixtureId, SEPARATOR } from '../model/ids.ts';
-import type { NamedSource } from '../model/named-source.ts';
+import { PLANT_RULES, type PlantTrouble } from '../model/plant-trouble.ts';
 import { SEVERITY_OF } from './severity.ts';
 
 /** The finding that `trouble` makes of `fixtures`: sorted, weighed, and with a key that says everything it says. [CH21] */
@@ -25,6 +25,7 @@ function sortedIds(fixtures: readonly FixtureId[]): readonly FixtureId[] {
 }
 
 function detailsOf(trouble: Trouble): string {
+  if (isPlantTrouble(trouble)) return JSON.stringify(trouble);
   switch (trouble.rule) {
     case 'slots-claimed-twice':
     case 'acting-as-one':
@@ -54,66 +55,13 @@ function detailsOf(trouble: Trouble): string {
       return JSON.stringify([trouble.hazard, trouble.types]);
     case 'library-differs':
       return JSON.stringify([trouble.type, trouble.here, trouble.newest]);
-    case 'card-unreadable':
-      return JSON.stringify([trouble.card, trouble.of, trouble.field, trouble.value]);
-    case 'port-fed-twice':
-    case 'number-reserved':
-    case 'same-node-address':
-    case 'mixed-sub-nets':
-    case 'universe-unreached':
-    case 'universe-undelivered':
-    case 'delivery-unnumbered':
-    case 'address-unreadable':
-    case 'node-out-of-reach':
-    case 'over-link':
-    case 'port-beyond':
-    case 'cast-unfit':
-    case 'port-address-zero':
-      return JSON.stringify(trouble);
-    case 'run-overloaded':
-      return JSON.stringify([trouble.line, trouble.loads]);
-    case 'run-too-long':
-      return JSON.stringify([trouble.line, trouble.metres, trouble.unknown, trouble.reach, trouble.by]);
-    case 'run-open':
-    case 'run-end-unsaid':
-    case 'run-undescribed':
-      return JSON.stringify(trouble.line);
-    case 'run-mixed':
-      return JSON.stringify([trouble.line, trouble.universes]);
-    case 'run-other-universe':
-      return JSON.stringify([trouble.line, trouble.carried, trouble.universes]);
-    case 'run-silent':
-    case 'run-source-gone':
-    case 'run-source-beyond':
-      return JSON.stringify([trouble.line, spellNamed(trouble.from)]);
-    case 'run-ring':
-      return JSON.stringify(trouble.lines);
-    case 'run-source-shared':
-      return JSON.stringify([trouble.lines, spellNamed(trouble.from)]);
-    case 'splitter-loose':
-      return JSON.stringify([trouble.splitter, trouble.line]);
-    case 'circuit-over-rating':
-    case 'line-over-rating':
-    case 'neutral-over-rating':
-    case 'position-over-limit':
-    case 'circuit-over-share':
-    case 'line-over-share':
-    case 'circuit-supply-gone':
-    case 'circuit-phase':
-    case 'circuit-crowded':
-    case 'unit-voltage':
-    case 'circuit-power-unknown':
-    case 'volts-unsaid':
-    case 'position-weight-unknown':
-    case 'limit-unsigned':
-    case 'circuit-undescribed':
-    case 'lines-unbalanced':
-      return JSON.stringify(Object.values(trouble));
     default:
       return unreachable(trouble);
   }
 }
 
-const spellNamed = (from: NamedSource) => Object.values(from);
-
 const spell = (run: SlotRun) => `${run.universe}:${run.first}-${run.last}`;
+
+const OF_PLANT: ReadonlySet<string> = new Set(PLANT_RULES);
+
+const isPlantTrouble = (trouble: Trouble): trouble is PlantTrouble => OF_PLANT.has(trouble.rule);

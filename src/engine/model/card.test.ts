@@ -17,8 +17,9 @@ import {
   portKey,
   readCardCell,
 } from './card.ts';
-import { parseSource, plantOf, spellSource } from './plant.ts';
+import { plantOf } from './plant.ts';
 import { EMPTY_RIG } from './rig.ts';
+import { parseSource, spellSource } from './run-source.ts';
 
 const card = (kind: (typeof CARD_KINDS)[number], key: string, cells: Record<string, string | number>) => {
   const made = makeCard(kind, key, cells);

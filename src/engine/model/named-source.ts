@@ -1,5 +1,6 @@
 import type { Universe } from './address.ts';
-import type { Plant, RunSource } from './plant.ts';
+import type { Plant } from './plant.ts';
+import type { RunSource } from './run-source.ts';
 
 /** Where a run begins, by the names people know; a name is null where what it names is gone. */
 export type NamedSource =

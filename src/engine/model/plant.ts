@@ -1,19 +1,10 @@
 import { memoByIdentity } from '#base/memo.ts';
 import { rowsOf, type Table } from '#base/table.ts';
 import type { Universe } from './address.ts';
-import {
-  CARD_CELLS,
-  type Card,
-  type CardField,
-  type CardKind,
-  type Convention,
-  cellKindOf,
-  nameKey,
-  type Protocol,
-  portKey,
-  readCardCell,
-} from './card.ts';
+import { type Card, type CardKind, type Convention, nameKey, type Protocol } from './card.ts';
 import { compareNatural } from './natural-order.ts';
+import { nameOfCard, numberIn, textIn, type UnreadableCardCell, unreadableCells, wordIn } from './read-card.ts';
+import { parseSource, type RunSource } from './run-source.ts';
 
 /** What holds for the whole rig; null where nobody has said. */
 interface Setup {
@@ -69,13 +60,6 @@ export interface Delivery {
   readonly sender: string;
   readonly notes: string;
 }
-
-/** Where a data line begins. `cable`: at the desk itself, which sends a universe there. */
-export type RunSource =
-  | { readonly kind: 'none' }
-  | { readonly kind: 'port'; readonly port: string }
-  | { readonly kind: 'splitter'; readonly splitter: string; readonly output: number }
-  | { readonly kind: 'cable'; readonly universe: Universe };
 
 export interface Run {
   /** Its folded name. */
@@ -144,16 +128,6 @@ export interface Limit {
   readonly on: string;
 }
 
-/** A cell of a card that cannot be what stands in it. */
-interface UnreadableCardCell {
-  readonly card: CardKind;
-  readonly key: string;
-  /** The name of the card, or what it is known by. */
-  readonly of: string;
-  readonly field: CardField;
-  readonly value: string | number;
-}
-
 /** All that a crew says of network, lines, feeds and limits. Lists in natural order of names; a card without its name is not there. */
 export interface Plant {
   readonly setup: Setup;
@@ -173,7 +147,9 @@ export interface Plant {
 export const plantOf: (cards: Table<Card>) => Plant = memoByIdentity(readPlant);
 
 function readPlant(cards: Table<Card>): Plant {
-  const sorted = [...rowsOf(cards)].sort((a, b) => compareNatural(nameOf(a), nameOf(b)) || (a.id < b.id ? -1 : 1));
+  const sorted = [...rowsOf(cards)].sort(
+    (a, b) => compareNatural(nameOfCard(a), nameOfCard(b)) || (a.id < b.id ? -1 : 1),
+  );
   const of = <Row>(kind: CardKind, read: (card: Card) => Row | undefined): Row[] =>
     sorted.filter((card) => card.kind === kind).flatMap((card) => read(card) ?? []);
   const byKey = <Row extends { readonly key: string }>(rows: readonly Row[]) =>
@@ -188,45 +164,33 @@ function readPlant(cards: Table<Card>): Plant {
     circuits: byKey(of('circuit', circuitOf)),
     supplies: byKey(of('supply', supplyOf)),
     limits: byKey(of('limit', limitOf)),
-    unreadable: sorted.flatMap(unreadableOf),
+    unreadable: sorted.flatMap(unreadableCells),
   });
 }
-
-const nameOf = (card: Card) => String(card.cells.name ?? card.cells.position ?? card.key);
-
-/** A cell of a card as it may be meant, null else. */
-function read(card: Card | undefined, field: CardField): string | number | null {
-  return card === undefined ? null : readCardCell(cellKindOf(card.kind, field), card.cells[field] ?? null);
-}
-
-// What a choice may be is written once, in CARD_CELLS: its reader gives nothing else.
-const text = (card: Card, field: CardField) => String(read(card, field) ?? '');
-const number = (card: Card | undefined, field: CardField) => read(card, field) as number | null;
-const word = <Word extends string>(card: Card | undefined, field: CardField) => read(card, field) as Word | null;
 
 const setupOf = (card: Card | undefined): Setup =>
   Object.freeze({
-    convention: word<Convention>(card, 'convention'),
-    volts: number(card, 'volts'),
-    share: number(card, 'share'),
-    rules: card === undefined ? '' : text(card, 'rules'),
-    reach: number(card, 'reach'),
+    convention: wordIn<Convention>(card, 'convention'),
+    volts: numberIn(card, 'volts'),
+    share: numberIn(card, 'share'),
+    rules: card === undefined ? '' : textIn(card, 'rules'),
+    reach: numberIn(card, 'reach'),
   });
 
 function nodeOf(card: Card): NetworkNode | undefined {
-  const name = text(card, 'name');
+  const name = textIn(card, 'name');
   if (name === '') return undefined;
   return Object.freeze({
     id: card.key,
     name,
-    role: word<NetworkNode['role']>(card, 'role') ?? 'node',
-    address: text(card, 'address'),
-    mask: text(card, 'mask'),
-    ports: number(card, 'ports') ?? 0,
-    together: number(card, 'together'),
-    link: number(card, 'link'),
-    position: text(card, 'position'),
-    notes: text(card, 'notes'),
+    role: wordIn<NetworkNode['role']>(card, 'role') ?? 'node',
+    address: textIn(card, 'address'),
+    mask: textIn(card, 'mask'),
+    ports: numberIn(card, 'ports') ?? 0,
+    together: numberIn(card, 'together'),
+    link: numberIn(card, 'link'),
+    position: textIn(card, 'position'),
+    notes: textIn(card, 'notes'),
   });
 }
 
@@ -236,131 +200,93 @@ function portOf(card: Card): Port | undefined {
     key: card.key,
     node: card.key.slice(0, dot),
     index: Number(card.key.slice(dot + 1)),
-    by: word<Protocol>(card, 'by'),
-    number: number(card, 'number'),
-    notes: text(card, 'notes'),
+    by: wordIn<Protocol>(card, 'by'),
+    number: numberIn(card, 'number'),
+    notes: textIn(card, 'notes'),
   });
 }
 
 function deliveryOf(card: Card): Delivery | undefined {
-  const by = word<Delivery['by']>(card, 'by');
+  const by = wordIn<Delivery['by']>(card, 'by');
   if (by === null) return undefined;
   return Object.freeze({
     universe: Number(card.key) as Universe,
     by,
-    sacn: number(card, 'sacn'),
-    portAddress: number(card, 'portAddress'),
-    priority: number(card, 'priority'),
-    cast: word<NonNullable<Delivery['cast']>>(card, 'cast'),
-    sender: text(card, 'sender'),
-    notes: text(card, 'notes'),
+    sacn: numberIn(card, 'sacn'),
+    portAddress: numberIn(card, 'portAddress'),
+    priority: numberIn(card, 'priority'),
+    cast: wordIn<NonNullable<Delivery['cast']>>(card, 'cast'),
+    sender: textIn(card, 'sender'),
+    notes: textIn(card, 'notes'),
   });
 }
 
 function runOf(card: Card): Run | undefined {
-  const name = text(card, 'name');
+  const name = textIn(card, 'name');
   if (name === '') return undefined;
   return Object.freeze({
     key: card.key,
     name,
-    from: parseSource(text(card, 'from')),
-    lead: number(card, 'lead'),
-    reach: number(card, 'reach'),
-    end: word<NonNullable<Run['end']>>(card, 'end'),
-    notes: text(card, 'notes'),
+    from: parseSource(textIn(card, 'from')),
+    lead: numberIn(card, 'lead'),
+    reach: numberIn(card, 'reach'),
+    end: wordIn<NonNullable<Run['end']>>(card, 'end'),
+    notes: textIn(card, 'notes'),
   });
 }
 
 function splitterOf(card: Card): Splitter | undefined {
-  const name = text(card, 'name');
+  const name = textIn(card, 'name');
   if (name === '') return undefined;
   return Object.freeze({
     id: card.key,
     name,
-    run: text(card, 'run'),
-    along: number(card, 'along') ?? 0,
-    cable: number(card, 'cable'),
-    outputs: number(card, 'outputs') ?? 1,
-    notes: text(card, 'notes'),
+    run: textIn(card, 'run'),
+    along: numberIn(card, 'along') ?? 0,
+    cable: numberIn(card, 'cable'),
+    outputs: numberIn(card, 'outputs') ?? 1,
+    notes: textIn(card, 'notes'),
   });
 }
 
 function circuitOf(card: Card): Circuit | undefined {
-  const name = text(card, 'name');
+  const name = textIn(card, 'name');
   if (name === '') return undefined;
   return Object.freeze({
     key: card.key,
     name,
-    rating: number(card, 'rating'),
-    breaker: text(card, 'breaker'),
-    supply: text(card, 'supply'),
-    phase: word<NonNullable<Circuit['phase']>>(card, 'phase'),
-    notes: text(card, 'notes'),
+    rating: numberIn(card, 'rating'),
+    breaker: textIn(card, 'breaker'),
+    supply: textIn(card, 'supply'),
+    phase: wordIn<NonNullable<Circuit['phase']>>(card, 'phase'),
+    notes: textIn(card, 'notes'),
   });
 }
 
 function supplyOf(card: Card): Supply | undefined {
-  const name = text(card, 'name');
+  const name = textIn(card, 'name');
   if (name === '') return undefined;
   return Object.freeze({
     key: card.key,
     name,
-    phases: text(card, 'phases') === '1' ? 1 : 3,
-    volts: number(card, 'volts'),
-    rating: number(card, 'rating'),
-    third: number(card, 'third'),
-    notes: text(card, 'notes'),
+    phases: textIn(card, 'phases') === '1' ? 1 : 3,
+    volts: numberIn(card, 'volts'),
+    rating: numberIn(card, 'rating'),
+    third: numberIn(card, 'third'),
+    notes: textIn(card, 'notes'),
   });
 }
 
 function limitOf(card: Card): Limit | undefined {
-  const position = text(card, 'position');
-  const kilograms = number(card, 'kilograms');
+  const position = textIn(card, 'position');
+  const kilograms = numberIn(card, 'kilograms');
   if (position === '' || kilograms === null) return undefined;
   return Object.freeze({
     key: card.key,
     position,
     kilograms,
-    extra: number(card, 'extra') ?? 0,
-    person: text(card, 'person'),
-    on: text(card, 'on'),
+    extra: numberIn(card, 'extra') ?? 0,
+    person: textIn(card, 'person'),
+    on: textIn(card, 'on'),
   });
-}
-
-function unreadableOf(card: Card): UnreadableCardCell[] {
-  return (Object.keys(CARD_CELLS[card.kind]) as CardField[]).flatMap((field) => {
-    const value = card.cells[field] ?? null;
-    if (value === null || read(card, field) !== null) return [];
-    return [Object.freeze({ card: card.kind, key: card.key, of: nameOf(card), field, value })];
-  });
-}
-
-const NO_SOURCE: RunSource = Object.freeze({ kind: 'none' });
-
-/** Where a run begins, as its cell has it; the inverse of `spellSource`. What is no source is none. */
-export function parseSource(cell: string): RunSource {
-  const [kind, at = ''] = cell.split(/ (.*)/s);
-  const output = /^(.+)\.([1-9]\d?)$/s.exec(at);
-  if (kind === 'port' && output !== null) return { kind, port: at };
-  if (kind === 'splitter' && output !== null) {
-    return { kind, splitter: output[1] ?? '', output: Number(output[2]) };
-  }
-  const universe = Number(at);
-  if (kind === 'cable' && /^[1-9]\d{0,4}$/.test(at) && universe <= 63_999)
-    return { kind, universe: universe as Universe };
-  return NO_SOURCE;
-}
-
-/** Where a run begins, as its cell keeps it: `port NODE.1`, `splitter ID.2`, `cable 3`; empty for nowhere. */
-export function spellSource(source: RunSource): string {
-  switch (source.kind) {
-    case 'none':
-      return '';
-    case 'port':
-      return `port ${source.port}`;
-    case 'splitter':
-      return `splitter ${portKey(source.splitter, source.output)}`;
-    case 'cable':
-      return `cable ${source.universe}`;
-  }
 }

@@ -1,3 +1,4 @@
+import { groupBy } from '#base/group-by.ts';
 import { memoByIdentity } from '#base/memo.ts';
 import type { Universe } from '../model/address.ts';
 import { nameKey } from '../model/card.ts';
@@ -7,18 +8,14 @@ import { networkNumber } from './network-number.ts';
 
 /** The universes that come out of each port, by its key; ports out of which none comes are not in it. More than one is a mistake. [NW4] */
 export const carriedByPorts: (plant: Plant) => ReadonlyMap<string, readonly Universe[]> = memoByIdentity((plant) => {
-  const sent = new Map<string, Universe[]>();
-  for (const delivery of plant.deliveries.values()) {
-    const number = networkNumber(delivery);
-    if (number !== null) gather(sent, `${delivery.by} ${number}`, delivery.universe);
-  }
+  const sent = groupBy(plant.deliveries.values(), (delivery) => `${delivery.by} ${networkNumber(delivery)}`);
   const carried = new Map<string, readonly Universe[]>();
   for (const { port } of networkOf(plant).listeners) {
-    const universes = sent.get(`${port.by} ${port.number}`);
+    const universes = sent.get(`${port.by} ${port.number}`)?.map(({ universe }) => universe);
     if (universes !== undefined)
       carried.set(
         port.key,
-        [...universes].sort((a, b) => a - b),
+        universes.sort((a, b) => a - b),
       );
   }
   return carried;
@@ -41,10 +38,4 @@ export function carriedByRun(plant: Plant, run: Run): readonly Universe[] | null
     at = splitter === undefined ? undefined : plant.runs.get(nameKey(splitter.run));
   }
   return null;
-}
-
-function gather<Key, Value>(into: Map<Key, Value[]>, key: Key, value: Value): void {
-  const held = into.get(key);
-  if (held === undefined) into.set(key, [value]);
-  else held.push(value);
 }

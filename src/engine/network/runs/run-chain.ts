@@ -1,3 +1,4 @@
+import { groupBy } from '#base/group-by.ts';
 import { memoByIdentity } from '#base/memo.ts';
 import { rowsOf, type Table } from '#base/table.ts';
 import { nameKey } from '../../model/card.ts';
@@ -37,14 +38,8 @@ const splittersByRun: (plant: Plant) => ReadonlyMap<string, readonly Splitter[]>
 );
 
 function gathered<Row>(rows: Iterable<Row>, runOf: (row: Row) => string): ReadonlyMap<string, readonly Row[]> {
-  const groups = new Map<string, Row[]>();
-  for (const row of rows) {
-    const key = nameKey(runOf(row));
-    const group = groups.get(key);
-    if (key !== '' && group === undefined) groups.set(key, [row]);
-    else group?.push(row);
-  }
-  return groups;
+  const groups = groupBy(rows, (row) => nameKey(runOf(row)));
+  return new Map([...groups].filter(([key]) => key !== ''));
 }
 
 export const alongOf = (link: ChainLink): number => (link.kind === 'unit' ? link.fixture.along : link.splitter.along);
