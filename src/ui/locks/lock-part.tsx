@@ -6,12 +6,11 @@ import { isLocked } from '#engine/model/locked.ts';
 import { lockPlan, unlockPlan } from '#engine/patch/lock-plan.ts';
 import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
 import { LOCK_WORDS } from '#words/locks.ts';
-import { planRefusalSentence } from '#words/plans.ts';
 import { useRow } from '../grid/use-sheet.ts';
 import { LinkButton } from '../kit/link-button.tsx';
 import { useMyName } from '../live/my-name.ts';
 import type { RigStore } from '../live/rig-store.ts';
-import { refusalSentence } from '../workspace/notice-line.tsx';
+import { carryOutPlan } from '../workspace/carry-out-plan.ts';
 import { LockMark } from './lock-mark.tsx';
 
 export interface LockPartProps {
@@ -29,11 +28,7 @@ export function LockPart({ store, id }: LockPartProps) {
   const { lock } = row.fixture;
   const locked = isLocked(row.fixture);
   if (!locked && !writable) return null;
-  const carryOut = (plan: Result<Plan, PlanRefusal>) => {
-    if (!plan.ok) return setTrouble(planRefusalSentence(plan.error, store.rig()));
-    const done = store.apply(plan.value);
-    setTrouble(done.ok ? '' : refusalSentence(done.error, store.rig()));
-  };
+  const carryOut = (plan: Result<Plan, PlanRefusal>) => setTrouble(carryOutPlan(store, plan) ?? '');
   return (
     <div>
       <p className="flex flex-wrap items-center gap-x-3">

@@ -27,7 +27,7 @@ export function othersCarrying(
 ): readonly OtherCarrying[] {
   return people.flatMap((person) => {
     const { where } = person;
-    const part = ADDRESS_FIELDS.findIndex((field) => where?.field === field) + 1;
+    const part = (ADDRESS_FIELDS as readonly string[]).indexOf(where?.field ?? '') + 1;
     const at = where?.at;
     if (where === null || part === 0 || at === undefined || !isAbsolute(at)) return [];
     const row = getRow(rig.fixtures, where.fixture);

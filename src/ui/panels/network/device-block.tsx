@@ -5,8 +5,8 @@ import { removeNodePlan } from '#engine/network/network-plans.ts';
 import { NETWORK_WORDS as words } from '#words/network.ts';
 import { LinkButton } from '../../kit/link-button.tsx';
 import { CardCell } from '../../plant/card-cell.tsx';
+import { FindingLines } from '../../plant/finding-lines.tsx';
 import { ConfirmDialog } from '../confirm-dialog.tsx';
-import { FindingLines } from './finding-lines.tsx';
 import { isOfNode } from './finding-places.ts';
 import { ListenDialog } from './listen-dialog.tsx';
 import { PortCells } from './port-cells.tsx';
@@ -57,7 +57,11 @@ export function DeviceBlock({ view, node }: DeviceBlockProps) {
           </div>
         )}
       </div>
-      <FindingLines findings={findings.filter((finding) => isOfNode(finding, node.id))} />
+      <FindingLines
+        className="flex flex-col gap-0.5 py-1.5"
+        rig={view.rig}
+        findings={findings.filter((finding) => isOfNode(finding, node.id))}
+      />
       <dl className="grid grid-cols-2 gap-x-3 gap-y-1 sm:grid-cols-[repeat(auto-fill,minmax(7.5rem,1fr))]">
         {FIELDS.map(([field, heading, example]) => (
           <div key={field} className={`min-w-0 ${SPANS[field] ?? ''}`}>

@@ -5,10 +5,10 @@ import { addNodePlan } from '#engine/network/network-plans.ts';
 import { NETWORK_WORDS as words } from '#words/network.ts';
 import { Button } from '../../kit/button.tsx';
 import { LinkButton } from '../../kit/link-button.tsx';
+import { FindingLines } from '../../plant/finding-lines.tsx';
 import { AskNameDialog } from '../ask-name-dialog.tsx';
 import { Part } from '../part.tsx';
 import { DeviceBlock } from './device-block.tsx';
-import { FindingLines } from './finding-lines.tsx';
 import { isOfSomeDevice } from './finding-places.ts';
 import type { NetworkView } from './use-network.ts';
 
@@ -35,7 +35,11 @@ export function DevicesPart({ view }: { readonly view: NetworkView }) {
   return (
     <Part title={words.devices} actions={actions}>
       <p className="max-w-[52rem] pt-1.5 text-soft">{words.devicesAbout}</p>
-      <FindingLines findings={findings.filter(isOfSomeDevice)} />
+      <FindingLines
+        className="flex flex-col gap-0.5 py-1.5"
+        rig={view.rig}
+        findings={findings.filter(isOfSomeDevice)}
+      />
       {nodes.length === 0 ? <p className="max-w-prose py-2">{words.noDevices}</p> : null}
       {shown.map((node) => (
         <DeviceBlock key={node.id} view={view} node={node} />

@@ -2,19 +2,17 @@ import { type ReactNode, useMemo } from 'react';
 import type { Result } from '#base/result.ts';
 import { differingRows } from '#base/table.ts';
 import type { Plan } from '#engine/model/edit.ts';
-import type { Finding } from '#engine/model/finding.ts';
 import { plantOf } from '#engine/model/plant.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
 import { previewPlan } from '#engine/patch/preview-plan.ts';
-import { findingSentence } from '#words/findings.ts';
 import { listenWords, wayWords, NETWORK_WORDS as words } from '#words/network.ts';
 import { planRefusalSentence } from '#words/plans.ts';
 import { PREVIEW_WORDS } from '#words/sheet.ts';
 import { Button } from '../../kit/button.tsx';
 import { Dialog } from '../../kit/dialog.tsx';
-import { Mark } from '../../kit/mark.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
+import { PreviewFindings } from '../../workspace/preview-findings.tsx';
 
 /** Lines of a list that are shown. */
 const MOST = 50;
@@ -69,8 +67,8 @@ function Preview({ rig, plan }: { readonly rig: Rig; readonly plan: Plan }) {
       </ul>
       {lines.length > MOST ? <p className="text-soft">{words.andMore(lines.length - MOST)}</p> : null}
       {findingsAdded.length + findingsRemoved.length === 0 ? <p className="text-soft">{PREVIEW_WORDS.same}</p> : null}
-      <Findings title={PREVIEW_WORDS.cleared(findingsRemoved.length)} findings={findingsRemoved} rig={rig} />
-      <Findings title={PREVIEW_WORDS.raised(findingsAdded.length)} findings={findingsAdded} rig={preview.rig} />
+      <PreviewFindings title={PREVIEW_WORDS.cleared(findingsRemoved.length)} findings={findingsRemoved} rig={rig} />
+      <PreviewFindings title={PREVIEW_WORDS.raised(findingsAdded.length)} findings={findingsAdded} rig={preview.rig} />
     </div>
   );
 }
@@ -85,27 +83,4 @@ function linesOf(before: Rig, after: Rig): readonly string[] {
   const heard = [...ports.values()].filter(({ key }) => changed.has(key)).sort((a, b) => a.index - b.index);
   const nameOf = (id: string) => nodes.find((node) => node.id === id)?.name ?? '';
   return [...ways.map(wayWords), ...heard.map((port) => listenWords(nameOf(port.node), port))];
-}
-
-interface FindingsProps {
-  readonly title: string;
-  readonly findings: readonly Finding[];
-  readonly rig: Rig;
-}
-
-function Findings({ title, findings, rig }: FindingsProps) {
-  if (findings.length === 0) return null;
-  return (
-    <section>
-      <h3>{title}</h3>
-      <ul>
-        {findings.slice(0, MOST).map((finding) => (
-          <li key={finding.key}>
-            <Mark severity={finding.severity} className="mr-1" />
-            {findingSentence(finding, rig)}
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
 }

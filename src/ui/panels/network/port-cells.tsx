@@ -6,7 +6,7 @@ import { carriedByPorts } from '#engine/network/carried.ts';
 import { runsFromPort } from '#engine/network/universe-routes.ts';
 import { NETWORK_WORDS as words } from '#words/network.ts';
 import { CardCell } from '../../plant/card-cell.tsx';
-import { FindingMarks } from './finding-lines.tsx';
+import { FindingMarks } from './finding-marks.tsx';
 import { isOfPort } from './finding-places.ts';
 import { PortAddressCell } from './number-cell.tsx';
 import type { NetworkView } from './use-network.ts';

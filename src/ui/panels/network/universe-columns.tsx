@@ -7,7 +7,7 @@ import type { Column } from '../../kit/table.tsx';
 import { LINK_CLASSES } from '../../kit/text-link.tsx';
 import { CardCell } from '../../plant/card-cell.tsx';
 import { rigPath } from '../rig/rig-address.ts';
-import { FindingMarks } from './finding-lines.tsx';
+import { FindingMarks } from './finding-marks.tsx';
 import { isOfUniverse } from './finding-places.ts';
 import { PortAddressCell } from './number-cell.tsx';
 import { SenderCell } from './sender-cell.tsx';

@@ -2,9 +2,9 @@ import { useMemo, useState } from 'react';
 import { NETWORK_WORDS as words } from '#words/network.ts';
 import { Button } from '../../kit/button.tsx';
 import { LinkButton } from '../../kit/link-button.tsx';
+import { FindingLines } from '../../plant/finding-lines.tsx';
 import { Part } from '../part.tsx';
 import { FillDialog } from './fill-dialog.tsx';
-import { FindingLines } from './finding-lines.tsx';
 import { isOfUniverses } from './finding-places.ts';
 import { TableOrCards } from './table-or-cards.tsx';
 import { anchoredUniverse } from './universe-anchor.ts';
@@ -26,7 +26,7 @@ export function UniversesPart({ view }: { readonly view: NetworkView }) {
   const fill = frozen ? null : <Button onClick={() => setFilling(true)}>{words.fill}</Button>;
   return (
     <Part title={words.universes} about={words.universesAbout} actions={fill}>
-      <FindingLines findings={findings.filter(isOfUniverses)} />
+      <FindingLines className="flex flex-col gap-0.5 py-1.5" rig={view.rig} findings={findings.filter(isOfUniverses)} />
       {routes.length === 0 ? <p className="max-w-prose py-2">{words.noUniverses}</p> : null}
       {routes.length === 0 ? null : (
         <TableOrCards

@@ -15,7 +15,7 @@ import { Select } from '../../kit/select.tsx';
 import { chosenUnits } from '../../live/chosen-units.ts';
 import type { RigStore } from '../../live/rig-store.ts';
 import { FreeUnitsList } from './free-units-list.tsx';
-import { carryOutPlan, type Said } from './run-desk.ts';
+import { carryOutSaying, type Said } from './run-desk.ts';
 
 export interface AddUnitsDialogProps {
   readonly store: RigStore;
@@ -38,7 +38,7 @@ export function AddUnitsDialog({ store, rig, chosen, here, onSaid, onClose }: Ad
   const put = () => {
     const after = where === 'after' ? here?.link.id : undefined;
     const plan = putOnRun(store.rig(), { run: chosen.name, fixtures, order, after });
-    onSaid(carryOutPlan(store, plan, RUNS_WORDS.putOn(fixtures.length, chosen.name)));
+    onSaid(carryOutSaying(store, plan, RUNS_WORDS.putOn(fixtures.length, chosen.name)));
     onClose();
   };
   const places = here === undefined ? [] : [{ value: 'after', label: words.after(nameOf(here)) } as const];

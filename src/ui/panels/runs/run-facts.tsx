@@ -10,7 +10,7 @@ import { Mark } from '../../kit/mark.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
 import { CardCell } from '../../plant/card-cell.tsx';
 import { PHONE, useMedia } from '../../workspace/use-media.ts';
-import { carryOutPlan, type Said } from './run-desk.ts';
+import { carryOutSaying, type Said } from './run-desk.ts';
 import { SourceChoice } from './source-choice.tsx';
 
 export interface RunFactsProps {
@@ -27,7 +27,7 @@ export function RunFacts({ store, rig, chosen, writable, onRenamed, onSaid }: Ru
   const { key, name, run, line, reach, units, carried } = chosen;
   const phone = useMedia(PHONE);
   const rename = (to: string) => {
-    const said = carryOutPlan(store, renameRun(store.rig(), name, to), '');
+    const said = carryOutSaying(store, renameRun(store.rig(), name, to), '');
     onSaid(said);
     if (said.did === 'step') onRenamed(to);
   };
@@ -47,7 +47,7 @@ export function RunFacts({ store, rig, chosen, writable, onRenamed, onSaid }: Ru
           </span>
           <Button
             disabled={!writable}
-            onClick={() => onSaid(carryOutPlan(store, addRun(store.rig(), name), words.added(name)))}
+            onClick={() => onSaid(carryOutSaying(store, addRun(store.rig(), name), words.added(name)))}
           >
             {words.describe}
           </Button>

@@ -11,7 +11,7 @@ import { Button } from '../../kit/button.tsx';
 import { LinkButton } from '../../kit/link-button.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
 import { AddSplitterDialog } from './add-splitter-dialog.tsx';
-import { carryOutPlan, type Said } from './run-desk.ts';
+import { carryOutSaying, type Said } from './run-desk.ts';
 
 export interface RunMoreProps {
   readonly store: RigStore;
@@ -35,7 +35,7 @@ export function RunMore({ store, rig, name, writable, onSaid }: RunMoreProps) {
         look="danger"
         className="ml-auto"
         disabled={!writable}
-        onClick={() => onSaid(carryOutPlan(store, removeRun(store.rig(), name), words.removed(name)))}
+        onClick={() => onSaid(carryOutSaying(store, removeRun(store.rig(), name), words.removed(name)))}
       >
         {words.remove}
       </Button>
@@ -49,7 +49,7 @@ export function RunMore({ store, rig, name, writable, onSaid }: RunMoreProps) {
                 <LinkButton
                   disabled={!writable}
                   onClick={() =>
-                    onSaid(carryOutPlan(store, putSplitter(store.rig(), id, name), words.putOnRun(splitter, name)))
+                    onSaid(carryOutSaying(store, putSplitter(store.rig(), id, name), words.putOnRun(splitter, name)))
                   }
                 >
                   {words.putHere}
@@ -63,7 +63,7 @@ export function RunMore({ store, rig, name, writable, onSaid }: RunMoreProps) {
         <AddSplitterDialog
           onSplitter={(made) => {
             const plan = addSplitter(store.rig(), { id: randomId(), run: name, ...made });
-            onSaid(carryOutPlan(store, plan, words.added(made.name.trim())));
+            onSaid(carryOutSaying(store, plan, words.added(made.name.trim())));
             setAsking(false);
           }}
           onClose={() => setAsking(false)}

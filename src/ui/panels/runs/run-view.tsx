@@ -13,11 +13,11 @@ import { SLOT_CARD_WORDS } from '#words/slots.ts';
 import { LINK_CLASSES } from '../../kit/text-link.tsx';
 import { chosenUnits } from '../../live/chosen-units.ts';
 import type { RigStore } from '../../live/rig-store.ts';
+import { FindingLines } from '../../plant/finding-lines.tsx';
 import { SlotCard } from '../../universes/slot-card.tsx';
 import { Panel } from '../../workspace/panel.tsx';
-import { carryOutPlan, type Said, takeBackStep } from './run-desk.ts';
+import { carryOutSaying, type Said, takeBackStep } from './run-desk.ts';
 import { RunFacts } from './run-facts.tsx';
-import { RunFindings } from './run-findings.tsx';
 import { RunMore } from './run-more.tsx';
 import { RunStations } from './run-stations.tsx';
 import { RunTools } from './run-tools.tsx';
@@ -60,7 +60,7 @@ export function RunView({ store, rig, rigId, chosen, findings, writable, onRenam
     const chain = runChain(store.rig(), chosen.key);
     const place = chain.findIndex(({ id }) => id === here.link.id) + 1 + step;
     const plan = moveOnRun(store.rig(), { run: name, id: here.link.id, step });
-    onSaid(carryOutPlan(store, plan, words.moved(stationName(here), place, chain.length)));
+    onSaid(carryOutSaying(store, plan, words.moved(stationName(here), place, chain.length)));
   };
   const takeOff = () => {
     if (here === undefined) return;
@@ -68,7 +68,7 @@ export function RunView({ store, rig, rigId, chosen, findings, writable, onRenam
     const { link } = here;
     const plan =
       link.kind === 'unit' ? takeOffRun(store.rig(), [link.fixture.id]) : putSplitter(store.rig(), link.id, '');
-    onSaid(carryOutPlan(store, plan, words.takenOff(stationName(here))));
+    onSaid(carryOutSaying(store, plan, words.takenOff(stationName(here))));
   };
   const close = () => {
     setOpen(false);
@@ -87,7 +87,7 @@ export function RunView({ store, rig, rigId, chosen, findings, writable, onRenam
           </a>
         </div>
         <RunFacts store={store} rig={rig} chosen={chosen} writable={writable} onRenamed={onRenamed} onSaid={onSaid} />
-        <RunFindings rig={rig} findings={findingsOfRun(findings, chosen)} />
+        <FindingLines className="px-4 py-1 sm:px-5" rig={rig} findings={findingsOfRun(findings, chosen)} />
         <RunStations
           store={store}
           chosen={chosen}

@@ -10,7 +10,7 @@ import type { RigStore } from '../../live/rig-store.ts';
 import { useCalmRig } from '../../live/use-calm-rig.ts';
 import { PHONE, useMedia } from '../../workspace/use-media.ts';
 import { AskNameDialog } from '../ask-name-dialog.tsx';
-import { carryOutPlan, type Said, takeBackStep } from './run-desk.ts';
+import { carryOutSaying, type Said, takeBackStep } from './run-desk.ts';
 import { RunList } from './run-list.tsx';
 import { RunView } from './run-view.tsx';
 import { SaidLine } from './said-line.tsx';
@@ -41,7 +41,7 @@ export function Runs({ store, rigId }: RunsProps) {
   const chosen = runs[at];
   const choices = runs.map((run) => ({ run, worst: worstOf(ofRuns, run) }));
   const add = (name: string) => {
-    setSaid(carryOutPlan(store, addRun(store.rig(), name), words.added(name.trim())));
+    setSaid(carryOutSaying(store, addRun(store.rig(), name), words.added(name.trim())));
     setWanted(nameKey(name));
     setAsking(false);
   };

@@ -5,7 +5,7 @@ import { RUNS_WORDS as words } from '#words/runs.ts';
 import { Button } from '../../kit/button.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
 import { CardCell } from '../../plant/card-cell.tsx';
-import { carryOutPlan, type Said } from './run-desk.ts';
+import { carryOutSaying, type Said } from './run-desk.ts';
 
 export interface SplitterPartProps {
   readonly store: RigStore;
@@ -42,7 +42,7 @@ export function SplitterPart({ store, rig, splitter, writable, onSaid }: Splitte
         look="danger"
         disabled={!writable}
         onClick={() =>
-          onSaid(carryOutPlan(store, removeSplitter(store.rig(), id), words.removed(words.splitter(name))))
+          onSaid(carryOutSaying(store, removeSplitter(store.rig(), id), words.removed(words.splitter(name))))
         }
       >
         {words.removeSplitter}

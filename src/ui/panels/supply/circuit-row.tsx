@@ -5,9 +5,9 @@ import { circuitFigures, circuitRemarks, usableText, SUPPLY_WORDS as words } fro
 import { LinkButton } from '../../kit/link-button.tsx';
 import { CardCell } from '../../plant/card-cell.tsx';
 import { CircuitBar } from '../../plant/circuit-bar.tsx';
+import { FindingLines } from '../../plant/finding-lines.tsx';
 import { CardActs } from './card-acts.tsx';
 import { Labelled } from './labelled.tsx';
-import { Said } from './said.tsx';
 import { carryOut, type Scene } from './scene.ts';
 import { SupplyChoice } from './supply-choice.tsx';
 import { UnitChips } from './unit-chips.tsx';
@@ -43,7 +43,10 @@ export function CircuitRow({ scene, load, scale }: CircuitRowProps) {
       <div className="flex min-w-0 flex-col gap-2">
         {card === undefined ? null : <Cells scene={scene} of={key} name={name} />}
         <UnitChips scene={scene} units={units} none={words.noUnits} />
-        <Said scene={scene} of={(finding) => 'circuit' in finding && nameKey(finding.circuit) === key} />
+        <FindingLines
+          rig={scene.rig}
+          findings={scene.findings.filter((finding) => 'circuit' in finding && nameKey(finding.circuit) === key)}
+        />
         <p className="text-small text-soft empty:hidden">{circuitRemarks(load).join(' ')}</p>
       </div>
     </section>

@@ -7,12 +7,12 @@ import { positionRemark, positionText, SUPPLY_WORDS as words } from '#words/supp
 import { LinkButton } from '../../kit/link-button.tsx';
 import { CardCell } from '../../plant/card-cell.tsx';
 import { Cautions } from '../../plant/cautions.tsx';
+import { FindingLines } from '../../plant/finding-lines.tsx';
 import { PositionBar } from '../../plant/position-bar.tsx';
 import { Part } from '../part.tsx';
 import { AddLimit } from './add-limit.tsx';
 import { CardActs } from './card-acts.tsx';
 import { Labelled } from './labelled.tsx';
-import { Said } from './said.tsx';
 import { largest, type Scene } from './scene.ts';
 import { UnitChips } from './unit-chips.tsx';
 
@@ -98,7 +98,7 @@ function PositionRow({ scene, load, scale }: PositionRowProps) {
           called={key === '' ? 'name' : 'number'}
           none={words.nothingHangs}
         />
-        <Said scene={scene} of={(finding) => isOfLimit(finding, key)} />
+        <FindingLines rig={scene.rig} findings={scene.findings.filter((finding) => isOfLimit(finding, key))} />
         {remark === undefined ? null : <p className="text-small text-soft">{remark}</p>}
       </div>
     </section>

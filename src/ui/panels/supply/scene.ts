@@ -8,8 +8,8 @@ import type { CircuitLoad } from '#engine/supply/circuit-loads.ts';
 import type { VenueRules } from '#engine/supply/load-rules.ts';
 import type { PositionLoad } from '#engine/supply/position-loads.ts';
 import type { SupplyLoad } from '#engine/supply/supply-loads.ts';
-import { planRefusalSentence } from '#words/plans.ts';
 import type { RigStore } from '../../live/rig-store.ts';
+import { carryOutPlan } from '../../workspace/carry-out-plan.ts';
 import { refusalSentence } from '../../workspace/notice-line.tsx';
 
 /** What every part of the page is drawn from, and what it can do. */
@@ -39,12 +39,9 @@ export type Question =
     }
   | { readonly kind: 'balance'; readonly supply: string };
 
-/** Carries a plan out; answers with why not, as a sentence. */
+/** Carries a plan out; answers with why not, as a sentence. A reader hears that first. */
 export function carryOut({ store }: Pick<Scene, 'store'>, plan: Result<Plan, PlanRefusal>): string | undefined {
-  if (!store.canEdit()) return refusalSentence({ code: 'read-only' }, store.rig());
-  if (!plan.ok) return planRefusalSentence(plan.error, store.rig());
-  const done = store.apply(plan.value);
-  return done.ok ? undefined : refusalSentence(done.error, store.rig());
+  return store.canEdit() ? carryOutPlan(store, plan) : refusalSentence({ code: 'read-only' }, store.rig());
 }
 
 /** The largest of some figures; 0 of none. */

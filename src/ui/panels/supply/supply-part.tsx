@@ -4,12 +4,12 @@ import type { SupplyLoad } from '#engine/supply/supply-loads.ts';
 import { supplyAbout, supplyTotal, SUPPLY_WORDS as words } from '#words/supply.ts';
 import { LinkButton } from '../../kit/link-button.tsx';
 import { CardCell } from '../../plant/card-cell.tsx';
+import { FindingLines } from '../../plant/finding-lines.tsx';
 import { LoadBar } from '../../plant/load-bar.tsx';
 import { AddNamed } from './add-named.tsx';
 import { CardActs } from './card-acts.tsx';
 import { CircuitList } from './circuit-list.tsx';
 import { Labelled } from './labelled.tsx';
-import { Said } from './said.tsx';
 import type { Scene } from './scene.ts';
 
 export interface SupplyPartProps {
@@ -54,7 +54,7 @@ export function SupplyPart({ scene, load }: SupplyPartProps) {
         ))}
       </div>
       <Lines scene={scene} load={load} />
-      <Said scene={scene} of={(finding) => isOfSupply(finding, key)} />
+      <FindingLines rig={scene.rig} findings={scene.findings.filter((finding) => isOfSupply(finding, key))} />
       <div className="flex flex-col gap-2 pl-4 max-sm:pl-0">
         <CircuitList scene={scene} circuits={load.circuits} />
         <div>
@@ -83,18 +83,13 @@ function Lines({ scene, load }: SupplyPartProps) {
   const scale = Math.max(...lines, neutral);
   return (
     <ul className="grid grid-cols-4 gap-x-6 gap-y-3 max-lg:grid-cols-2 max-sm:grid-cols-1">
-      {lines.map((amps, at) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a line is known by its number alone.
-        <li key={at}>
-          <LoadBar
-            {...bar}
-            name={words.line(at + 1, lines.length)}
-            held={amps}
-            share={scene.rules.share}
-            scale={scale}
-          />
-        </li>
-      ))}
+      {lines
+        .map((amps, at) => ({ amps, name: words.line(at + 1, lines.length) }))
+        .map(({ amps, name }) => (
+          <li key={name}>
+            <LoadBar {...bar} name={name} held={amps} share={scene.rules.share} scale={scale} />
+          </li>
+        ))}
       <li>
         <LoadBar {...bar} name={words.neutral} held={neutral} scale={scale} />
       </li>

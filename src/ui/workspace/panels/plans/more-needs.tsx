@@ -12,6 +12,8 @@ import { TextField } from '../../../kit/text-field.tsx';
 import type { RigStore } from '../../../live/rig-store.ts';
 
 interface Line {
+  /** Its place among them: they come and go at the end. */
+  readonly id: number;
   readonly mode: ModeId;
   readonly count: string;
 }
@@ -28,36 +30,37 @@ export function MoreNeeds({ store, rig }: MoreNeedsProps) {
   const [lines, setLines] = useState<readonly Line[]>([]);
   const [said, setSaid] = useState<readonly string[]>([]);
   if (first === undefined) return <p>{NEEDS_WORDS.noModes}</p>;
-  const shown = lines.length === 0 ? [{ mode: first, count: '1' }] : lines;
+  const shown = lines.length === 0 ? [{ id: 0, mode: first, count: '1' }] : lines;
   const put = (next: readonly Line[]) => {
     setLines(next);
     setSaid([]);
   };
-  const change = (at: number, part: Partial<Line>) =>
-    put(shown.map((line, n) => (n === at ? { ...line, ...part } : line)));
+  const change = (id: number, part: Partial<Line>) =>
+    put(shown.map((line) => (line.id === id ? { ...line, ...part } : line)));
   return (
     <div className="flex flex-col gap-2">
       <h4 className="font-semibold">{NEEDS_WORDS.more}</h4>
-      {shown.map((line, at) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: lines have no name but their place
-        <div key={at} className="grid grid-cols-[1fr_7rem] gap-2">
+      {shown.map((line) => (
+        <div key={line.id} className="grid grid-cols-[1fr_7rem] gap-2">
           <Select
             label={NEEDS_WORDS.of}
             choices={choices}
             value={line.mode}
-            onChoose={(mode) => change(at, { mode })}
+            onChoose={(mode) => change(line.id, { mode })}
           />
           <TextField
             label={NEEDS_WORDS.count}
             inputMode="numeric"
             value={line.count}
             error={isCount(line.count) ? undefined : NEEDS_WORDS.badCount}
-            onText={(count) => change(at, { count })}
+            onText={(count) => change(line.id, { count })}
           />
         </div>
       ))}
       <div className="flex flex-wrap gap-x-4">
-        <LinkButton onClick={() => put([...shown, { mode: first, count: '1' }])}>{NEEDS_WORDS.another}</LinkButton>
+        <LinkButton onClick={() => put([...shown, { id: shown.length, mode: first, count: '1' }])}>
+          {NEEDS_WORDS.another}
+        </LinkButton>
         {shown.length > 1 ? <LinkButton onClick={() => put(shown.slice(0, -1))}>{NEEDS_WORDS.fewer}</LinkButton> : null}
       </div>
       <div>
