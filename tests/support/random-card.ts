@@ -73,6 +73,17 @@ const VALUES: Partial<Readonly<Record<CardField, readonly CellValue[]>>> = {
   kilograms: [10, 500],
   extra: [5],
   position: ['LX 1', 'Floor'],
+  first: ['stage-left-first', 'top-first'],
+  trim: [6.5],
+  width: [12],
+  carries: ['dmx', 'network'],
+  count: [1, 12],
+  state: ['open', 'mended', 'done', 'stays'],
+  of: ['lamp', 'service', 'firmware'],
+  hours: [0.5, 1200],
+  unit: ['f1', 'f2'],
+  on: ['2026-11-25', '2026-11-02'],
+  due: ['2026-12-01', '2026-11-30'],
 };
 
 /** What units and other cards name most. */

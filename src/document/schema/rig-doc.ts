@@ -1,7 +1,7 @@
 import * as Y from 'yjs';
 
 /** The version of the document format that this code writes. Every change of what is stored raises it. */
-export const FORMAT = 3;
+export const FORMAT = 4;
 
 /** The first version that this one reads and writes on: what came since was only added. */
 const FIRST_FORMAT = 1;

@@ -35,8 +35,8 @@ const UNIT_TASKS = [
   'paper',
 ] as const;
 
-/** What is done for the whole rig: at the network, data lines, feeds and limits, and in the record itself. */
-const RIG_TASKS = ['network', 'lines', 'feeds', 'limits', 'record'] as const;
+/** What is done for the whole rig: at the network, data lines, feeds and limits, in the stock, and in the record itself. */
+const RIG_TASKS = ['network', 'lines', 'feeds', 'limits', 'stock', 'record'] as const;
 
 type UnitTaskKind = (typeof UNIT_TASKS)[number];
 type RigTaskKind = (typeof RIG_TASKS)[number];
@@ -102,6 +102,16 @@ const TASK_OF_CARD: Readonly<Record<CardKind, RigTaskKind>> = {
   circuit: 'feeds',
   supply: 'feeds',
   limit: 'limits',
+  venue: 'record',
+  place: 'record',
+  outlet: 'network',
+  spare: 'stock',
+  contact: 'record',
+  fault: 'record',
+  swap: 'record',
+  reading: 'record',
+  hire: 'stock',
+  tick: 'record',
 };
 
 /**

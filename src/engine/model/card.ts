@@ -12,6 +12,17 @@ export type Convention = (typeof CONVENTIONS)[number];
 export const PROTOCOLS = ['sacn', 'art-net'] as const;
 export type Protocol = (typeof PROTOCOLS)[number];
 
+/** How the numbers of the units along a position run, as seen from the stage looking at the house, or along what stands up (common practice). */
+export const NUMBERINGS = [
+  'stage-left-first',
+  'stage-right-first',
+  'downstage-first',
+  'upstage-first',
+  'top-first',
+  'bottom-first',
+] as const;
+export type Numbering = (typeof NUMBERINGS)[number];
+
 /** What a cell of a card may mean: text as it stands, one of a few words, or a number of a range. */
 export type CellKind =
   | { readonly is: 'text' }
@@ -82,6 +93,9 @@ export const CARD_CELLS = {
     supply: TEXT,
     phase: choice(['1', '2', '3', '1-2', '2-3', '3-1']),
     notes: TEXT,
+    /** Where its outlet is, and what it is plugged in with. */
+    position: TEXT,
+    connector: TEXT,
   },
   /** What feeds circuits. `rating`: amps of each line; `volts`: between line and neutral; `third`: harmonic of its loads, share of the fundamental. */
   supply: {
@@ -94,6 +108,51 @@ export const CARD_CELLS = {
   },
   /** What a position may hold, as somebody answers for it. `extra`: kilograms there that are no units. */
   limit: { position: TEXT, kilograms: amount(1_000_000), extra: amount(1_000_000), person: TEXT, on: TEXT },
+  /** The house, as a whole. `width`, `depth`, `grid`: metres of its stage. `entry`: the way in for lorries and cases. */
+  venue: {
+    name: TEXT,
+    address: TEXT,
+    entry: TEXT,
+    width: amount(1000),
+    depth: amount(1000),
+    grid: amount(1000),
+    notes: TEXT,
+  },
+  /** What a venue says of a position. `trim`: metres above the stage; `first`: where its numbers begin. */
+  place: { position: TEXT, first: choice(NUMBERINGS), trim: amount(1000), notes: TEXT },
+  /** A data outlet of the house. `to`: where its line ends. */
+  outlet: { name: TEXT, position: TEXT, carries: choice(['dmx', 'network']), to: TEXT, notes: TEXT },
+  /** Stock that hangs nowhere. `where`: in which store or case. */
+  spare: { type: TEXT, mode: TEXT, count: whole(0, 100_000), where: TEXT, notes: TEXT },
+  contact: { name: TEXT, role: TEXT, phone: TEXT, email: TEXT, notes: TEXT },
+  /** What is wrong with a unit. `unit`: its id; `called`: what it was called when the fault was seen; days as `2026-11-25`. */
+  fault: {
+    unit: TEXT,
+    called: TEXT,
+    what: TEXT,
+    seenBy: TEXT,
+    seenOn: TEXT,
+    state: choice(['open', 'mended']),
+    done: TEXT,
+    doneBy: TEXT,
+    doneOn: TEXT,
+  },
+  /** An exchange of the device that a unit is: number and address stayed. `out`, `in`: what tells the devices apart, such as serial numbers. */
+  swap: { unit: TEXT, called: TEXT, out: TEXT, in: TEXT, from: TEXT, why: TEXT, by: TEXT, on: TEXT },
+  /** What was read off a unit on a day: `hours` of its lamp or since its service, or the `firmware` it runs. */
+  reading: {
+    unit: TEXT,
+    called: TEXT,
+    of: choice(['lamp', 'service', 'firmware']),
+    hours: amount(1_000_000),
+    firmware: TEXT,
+    by: TEXT,
+    on: TEXT,
+  },
+  /** What is hired in and due back. `unit`: the id of the unit it is, where it is one. */
+  hire: { item: TEXT, unit: TEXT, from: TEXT, count: whole(1, 100_000), due: TEXT, returned: TEXT, notes: TEXT },
+  /** Something of a restore sheet that somebody did, or that is to stay as it is. Its key is `tickKey`; `at`: an instant, ISO 8601. */
+  tick: { state: choice(['done', 'stays']), by: TEXT, at: TEXT },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, CellKind>>>>;
 
 export type CardKind = keyof typeof CARD_CELLS;
@@ -122,13 +181,16 @@ export interface CardEdit {
   readonly value: CellValue;
 }
 
-/** The key of the one `setup` card. */
+/** The key of the one `setup` card, and of the one `venue` card. */
 export const SETUP_KEY = 'rig';
 
 /** Port `number`, counted from 1, of the node with an id. */
 export const portKey = (node: string, number: number): string => `${node}.${number}`;
 
-/** The key of what is told apart by its name: run, circuit, supply, limit. */
+/** The key of a tick: which revision of which house rig is to be put back, by its hash, and the key of the task. */
+export const tickKey = (hash: string, task: string): string => `${hash} ${task}`;
+
+/** The key of what is told apart by its name: run, circuit, supply, limit, place, outlet. */
 export const nameKey = (name: string): string => foldName(name);
 
 export const cardId = (kind: CardKind, key: string): string => kind + SEPARATOR + key;
@@ -143,9 +205,18 @@ export const CARD_KEY_LIMIT = 2000;
 export function isCardKey(kind: CardKind, key: string): boolean {
   switch (kind) {
     case 'setup':
+    case 'venue':
       return key === SETUP_KEY;
+    case 'tick':
+      return key !== '' && key.length <= CARD_KEY_LIMIT && key.trim() === key && !/\p{Cs}/u.test(key);
     case 'node':
     case 'splitter':
+    case 'spare':
+    case 'contact':
+    case 'fault':
+    case 'swap':
+    case 'reading':
+    case 'hire':
       return isId(key) && !key.includes('.');
     case 'port':
       return /^[^.]+\.[1-9]\d?$/.test(key) && isId(key);

@@ -99,6 +99,9 @@ export interface Circuit {
   readonly supply: string;
   readonly phase: '1' | '2' | '3' | '1-2' | '2-3' | '3-1' | null;
   readonly notes: string;
+  /** Where its outlet is, and what it is plugged in with. */
+  readonly position: string;
+  readonly connector: string;
 }
 
 export interface Supply {
@@ -147,9 +150,9 @@ export interface Plant {
 export const plantOf: (cards: Table<Card>) => Plant = memoByIdentity(readPlant);
 
 function readPlant(cards: Table<Card>): Plant {
-  const sorted = [...rowsOf(cards)].sort(
-    (a, b) => compareNatural(nameOfCard(a), nameOfCard(b)) || (a.id < b.id ? -1 : 1),
-  );
+  const all = [...rowsOf(cards)];
+  // A record may hold thousands of cards, and says nothing of the plant.
+  const sorted = all.filter(({ kind }) => PLANT_KINDS.has(kind)).sort(byName);
   const of = <Row>(kind: CardKind, read: (card: Card) => Row | undefined): Row[] =>
     sorted.filter((card) => card.kind === kind).flatMap((card) => read(card) ?? []);
   const byKey = <Row extends { readonly key: string }>(rows: readonly Row[]) =>
@@ -164,9 +167,24 @@ function readPlant(cards: Table<Card>): Plant {
     circuits: byKey(of('circuit', circuitOf)),
     supplies: byKey(of('supply', supplyOf)),
     limits: byKey(of('limit', limitOf)),
-    unreadable: sorted.flatMap(unreadableCells),
+    unreadable: all.filter(isUnread).sort(byName).flatMap(unreadableCells),
   });
 }
+
+const PLANT_KINDS: ReadonlySet<CardKind> = new Set<CardKind>([
+  'setup',
+  'node',
+  'port',
+  'delivery',
+  'run',
+  'splitter',
+  'circuit',
+  'supply',
+  'limit',
+]);
+
+const byName = (a: Card, b: Card) => compareNatural(nameOfCard(a), nameOfCard(b)) || (a.id < b.id ? -1 : 1);
+const isUnread = (card: Card) => unreadableCells(card).length > 0;
 
 const setupOf = (card: Card | undefined): Setup =>
   Object.freeze({
@@ -260,6 +278,8 @@ function circuitOf(card: Card): Circuit | undefined {
     supply: textIn(card, 'supply'),
     phase: wordIn<NonNullable<Circuit['phase']>>(card, 'phase'),
     notes: textIn(card, 'notes'),
+    position: textIn(card, 'position'),
+    connector: textIn(card, 'connector'),
   });
 }
 
