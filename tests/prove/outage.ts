@@ -1,7 +1,7 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import { type Rng, seededRng } from '#base/rng.ts';
 import type { Sql } from '#server/db/sql.ts';
-import { loadRig } from '#server/sync/load-rig.ts';
+import { loadRig } from '#server/stored/load-rig.ts';
 import { createSqlLog } from '#server/sync/sql-log.ts';
 import { newRigIn } from '#tests/support/new-rig.ts';
 import { testStores } from '#tests/support/store.ts';

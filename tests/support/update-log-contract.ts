@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import * as Y from 'yjs';
 import { present } from '#base/assert.ts';
 import { seededRng } from '#base/rng.ts';
-import { loadRig } from '#server/sync/load-rig.ts';
+import { loadRig } from '#server/stored/load-rig.ts';
 import { type Fence, FencedOff, type NewUpdate, type UpdateLog } from '#server/sync/update-log.ts';
 
 export interface LogUnderTest {

@@ -1,8 +1,9 @@
 import * as Y from 'yjs';
 import type { Rng } from '#base/rng.ts';
+import { loadRig } from '#server/stored/load-rig.ts';
+import type { StoredRig } from '#server/stored/stored-rig.ts';
 import { upToFirstHole } from '#server/sync/build-checkpoint.ts';
-import { loadRig } from '#server/sync/load-rig.ts';
-import type { NewUpdate, StoredRig } from '#server/sync/update-log.ts';
+import type { NewUpdate } from '#server/sync/update-log.ts';
 
 /** The log of one rig, as the compaction suite drives it. */
 export interface CompactedLog {

@@ -1,5 +1,6 @@
+import type { LoggedUpdate } from '#server/stored/stored-rig.ts';
 import { createMemoryLog, type MemoryLog } from '#server/sync/memory-log.ts';
-import type { LoggedUpdate, UpdateLog } from '#server/sync/update-log.ts';
+import type { UpdateLog } from '#server/sync/update-log.ts';
 import type { Held, Life } from './held.ts';
 
 /** The log of a simulated world: it outlives every process, and remembers all that was ever committed. */

@@ -1,6 +1,7 @@
 import * as Y from 'yjs';
+import type { LoggedUpdate, StoredRig } from '#server/stored/stored-rig.ts';
 import { buildCheckpoint } from '#server/sync/build-checkpoint.ts';
-import type { LoggedUpdate, NewUpdate, StoredRig } from '#server/sync/update-log.ts';
+import type { NewUpdate } from '#server/sync/update-log.ts';
 import type { CompactedLog } from './compaction.ts';
 import type { Held } from './held.ts';
 

@@ -1,7 +1,7 @@
 import * as Y from 'yjs';
 import { type Rng, seededRng } from '#base/rng.ts';
+import { loadRig } from '#server/stored/load-rig.ts';
 import { Hub } from '#server/sync/hub.ts';
-import { loadRig } from '#server/sync/load-rig.ts';
 import type { MemoryLog } from '#server/sync/memory-log.ts';
 import { noProbe } from '#server/sync/probe.ts';
 import { createFakeClock } from '#tests/support/fake-clock.ts';

@@ -1,7 +1,7 @@
 import * as Y from 'yjs';
-import { loadRig } from '#server/sync/load-rig.ts';
+import { loadRig } from '#server/stored/load-rig.ts';
+import type { LoggedUpdate, StoredRig } from '#server/stored/stored-rig.ts';
 import { createMemoryLog, type MemoryLog } from '#server/sync/memory-log.ts';
-import type { LoggedUpdate, StoredRig } from '#server/sync/update-log.ts';
 
 /**
  * A log with a compactor that is wrong in the way that is easy to write: it builds the checkpoint from what it had in memory, and says

@@ -1,6 +1,6 @@
 import * as Y from 'yjs';
-import { loadRig } from './load-rig.ts';
-import type { LoggedUpdate, StoredRig } from './update-log.ts';
+import { loadRig } from '../stored/load-rig.ts';
+import type { LoggedUpdate, StoredRig } from '../stored/stored-rig.ts';
 
 /**
  * The checkpoint that follows from one view of the log: the last one with the rows after it, up to the first row that is not there

@@ -4,8 +4,8 @@ import * as Y from 'yjs';
 import { present } from '#base/assert.ts';
 import { seededRng } from '#base/rng.ts';
 import { CAPS } from '#wire/caps.ts';
+import { tryApply } from '../stored/load-rig.ts';
 import { checkUpdate, type Reach } from './check-update.ts';
-import { tryApply } from './load-rig.ts';
 
 /** Updates of three people editing at once, in an order in which they can be applied. */
 function someUpdates(seed: number): Uint8Array[] {

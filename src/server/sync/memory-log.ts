@@ -1,12 +1,6 @@
+import type { LoggedUpdate, StoredRig } from '../stored/stored-rig.ts';
 import { buildCheckpoint } from './build-checkpoint.ts';
-import {
-  type Fence,
-  FencedOff,
-  type LoggedUpdate,
-  type NewUpdate,
-  type StoredRig,
-  type UpdateLog,
-} from './update-log.ts';
+import { type Fence, FencedOff, type NewUpdate, type UpdateLog } from './update-log.ts';
 
 interface Row extends LoggedUpdate {
   readonly author: string;

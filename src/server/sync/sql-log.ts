@@ -1,14 +1,8 @@
 import { present } from '#base/assert.ts';
 import type { Sql } from '../db/sql.ts';
+import type { LoggedUpdate, StoredRig } from '../stored/stored-rig.ts';
 import { buildCheckpoint } from './build-checkpoint.ts';
-import {
-  type Fence,
-  FencedOff,
-  type LoggedUpdate,
-  type NewUpdate,
-  type StoredRig,
-  type UpdateLog,
-} from './update-log.ts';
+import { type Fence, FencedOff, type NewUpdate, type UpdateLog } from './update-log.ts';
 
 /** The tables that one kind of document is in. Written in the code, never taken from a request: their names become part of the SQL. */
 interface LogTables {

@@ -1,3 +1,5 @@
+import type { StoredRig } from '../stored/stored-rig.ts';
+
 /** An update as a peer sent it, on its way into the log. */
 export interface NewUpdate {
   readonly rig: string;
@@ -5,19 +7,6 @@ export interface NewUpdate {
   readonly author: string;
   readonly at: Date;
   readonly bytes: Uint8Array;
-}
-
-/** A row of the log. `seq` counts 1, 2, 3, … without a gap per rig. */
-export interface LoggedUpdate {
-  readonly seq: number;
-  readonly bytes: Uint8Array;
-}
-
-export interface StoredRig {
-  /** The merged state of all updates up to and including `seq`; absent before the first checkpoint. */
-  readonly checkpoint: LoggedUpdate | undefined;
-  /** Updates after the checkpoint, ascending. */
-  readonly tail: readonly LoggedUpdate[];
 }
 
 /** Says that another process has taken the rig over: whatever this one still holds must not be written. */

@@ -2,7 +2,7 @@
 
 import { openStore, type StoreConfig } from '#server/db/open-store.ts';
 import type { Sql } from '#server/db/sql.ts';
-import { loadRig } from '#server/sync/load-rig.ts';
+import { loadRig } from '#server/stored/load-rig.ts';
 import { createSqlLog } from '#server/sync/sql-log.ts';
 import type { UpdateLog } from '#server/sync/update-log.ts';
 import { readOrders, serveOn } from '#tests/support/serve-port.ts';

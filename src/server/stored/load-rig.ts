@@ -1,6 +1,6 @@
 import * as Y from 'yjs';
 import { assert } from '#base/assert.ts';
-import type { StoredRig } from './update-log.ts';
+import type { StoredRig } from './stored-rig.ts';
 
 /** A document read back from the log, where the log stands, and what the next checkpoint will have to merge. */
 export interface LoadedRig {
