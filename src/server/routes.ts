@@ -5,6 +5,7 @@ import { createAttempts } from './http/attempts.ts';
 import { authRoutes } from './http/routes/auth.ts';
 import { demoRoute } from './http/routes/demo.ts';
 import { healthRoute } from './http/routes/health.ts';
+import { revisionRoute } from './http/routes/revision.ts';
 import { sheetRoute } from './http/routes/sheet.ts';
 import { trpcRoutes } from './http/routes/trpc.ts';
 import { typeFileRoute } from './http/routes/type-file.ts';
@@ -31,6 +32,7 @@ export function createRoutes({ tasks, sync, gdtf, version, config, report }: Rou
     ...trpcRoutes({ tasks, demo, report }),
     demoRoute({ demo, attempts: createAttempts(attemptsPerMinute, clock) }),
     sheetRoute({ store, sync, clock }),
+    revisionRoute({ store }),
     typeUploadRoute({ tasks, gdtf }),
     typeFileRoute({ store, gdtf }),
   ];

@@ -67,8 +67,12 @@ function bundleServer() {
   const { buildSync } = createRequire(import.meta.url)('esbuild');
   try {
     buildSync({
-      // Reading a file takes a thread of its own, which starts from a bundle of its own.
-      entryPoints: { server: 'src/server/main.ts', 'gdtf-worker': 'src/server/gdtf/gdtf-worker.ts' },
+      // What takes long is done in threads, which start from bundles of their own.
+      entryPoints: {
+        server: 'src/server/main.ts',
+        'gdtf-worker': 'src/server/gdtf/gdtf-worker.ts',
+        'record-worker': 'src/server/record/record-worker.ts',
+      },
       outdir: 'dist',
       outExtension: { '.js': '.mjs' },
       bundle: true,

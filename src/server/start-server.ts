@@ -17,6 +17,7 @@ import { createHandler } from './http/create-handler.ts';
 import { reachOf } from './http/reach.ts';
 import type { Log } from './log.ts';
 import { openPages, type Pages, type PagesFrom } from './open-pages.ts';
+import { createRecordWorkers } from './record/record-workers.ts';
 import { createRoutes } from './routes.ts';
 import type { Probe } from './sync/probe.ts';
 import { createSqlLog, DRAFT_TABLES, RIG_TABLES } from './sync/sql-log.ts';
@@ -75,7 +76,10 @@ async function startOn(store: Store, options: ServerOptions): Promise<RunningSer
   const { sync, draftSync } = openSyncs(store, auths, options);
   if (config.demo) await seedDemo({ store, clock, applyUpdate: sync.applyUpdate });
   const docs = { readRigDoc: sync.readRig, readDraftDoc: draftSync.readRig };
-  const tasks = { store, clock, makeId: options.makeId, revoke: revokeOn(sync, draftSync), ...docs };
+  const record = createRecordWorkers(clock);
+  const readRigRows = createSqlLog(store.sql, RIG_TABLES).read;
+  const own = { store, clock, makeId: options.makeId, revoke: revokeOn(sync, draftSync), record, readRigRows };
+  const tasks = { ...own, ...docs };
   const pages =
     options.pages === 'none'
       ? undefined
@@ -109,6 +113,7 @@ async function startOn(store: Store, options: ServerOptions): Promise<RunningSer
       await Promise.race([closed, new Promise<void>((resolve) => clock.after(LAST_REQUESTS_MS, resolve))]);
       server.closeAllConnections();
       gdtf.close();
+      record.close();
       await pages?.close();
       await store.close();
     },

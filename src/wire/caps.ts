@@ -54,6 +54,10 @@ export const CAPS = {
   membersPerCrew: 500,
   openInvitationsPerCrew: 100,
   rigsPerCrew: 2000,
+  revisionsPerRig: 1_000,
+  /** Characters of a frozen rig: one of 50,000 fixtures has about 7 million. And the milliseconds that freezing it may take. */
+  revisionText: 64 * MIB,
+  revisionMs: 60_000,
   venuesPerCrew: 500,
   listMappingsPerCrew: 500,
   typesPerCrew: 10_000,

@@ -24,4 +24,11 @@ export type Refusal =
   | 'type-unnamed'
   | 'type-too-large'
   | 'too-many-revisions'
-  | 'too-many-drafts';
+  | 'too-many-drafts'
+  | 'no-such-rig-revision'
+  | 'revision-same'
+  | 'blockers-open'
+  | 'blockers-unnamed'
+  | 'rig-too-large'
+  | 'revision-damaged'
+  | 'too-many-rig-revisions';

@@ -1,10 +1,11 @@
 import { z } from 'zod';
 import { Id } from './id.ts';
 import { Name } from './name.ts';
+import type { Provenance } from './record.ts';
 import type { Role } from './role.ts';
 
 /** A house rig belongs to a venue; a show rig is a production's. */
-const RigKind = z.enum(['show', 'house']);
+export const RigKind = z.enum(['show', 'house']);
 export type RigKind = z.infer<typeof RigKind>;
 
 export const RigRef = z.object({ rigId: Id });
@@ -23,4 +24,6 @@ export interface RigSummary {
   readonly role: Role;
   /** When it was last changed; ISO 8601, UTC. */
   readonly changedAt: string;
+  /** The revision of another rig that it began as; null for a rig that began empty. */
+  readonly startedFrom: Provenance | null;
 }

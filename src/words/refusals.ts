@@ -32,5 +32,15 @@ export const REFUSAL_SENTENCES: Readonly<Record<Refusal, string>> = {
     'This takes more time or room than any fixture type needs. Take modes that nobody uses out of it, and try again.',
   'too-many-revisions':
     'This type has as many revisions as a type can have. Make a new type of it, under another name.',
+  'no-such-rig-revision': 'This rig has no such revision. Look it up in the list of its revisions.',
+  'revision-same': 'The newest revision says the same already. Nothing was frozen: change something first.',
+  'blockers-open':
+    'This rig has blockers that nobody answers for. Nothing was frozen: clear them, or say who accepts each of them.',
+  'blockers-unnamed': 'Nobody is named who accepts the blockers. Nothing was frozen: write the name of a person.',
+  'rig-too-large': 'This rig takes more time or room than a rig may. Take units out of it, and try again.',
+  'revision-damaged':
+    'What is stored of this revision does not agree with its hash. Nothing was made of it: tell whoever looks after this installation.',
+  'too-many-rig-revisions':
+    'This rig has as many revisions as a rig can have. Start a new rig from the newest of them.',
   'too-many-drafts': 'This crew has as many open drafts as it can. Publish or drop one first.',
 };

@@ -38,11 +38,11 @@ const UNIT_TASKS = [
 /** What is done for the whole rig: at the network, data lines, feeds and limits, in the stock, and in the record itself. */
 const RIG_TASKS = ['network', 'lines', 'feeds', 'limits', 'stock', 'record'] as const;
 
-type UnitTaskKind = (typeof UNIT_TASKS)[number];
-type RigTaskKind = (typeof RIG_TASKS)[number];
+export type UnitTaskKind = (typeof UNIT_TASKS)[number];
+export type RigTaskKind = (typeof RIG_TASKS)[number];
 
 /** Something to do at one unit. */
-interface UnitTask {
+export interface UnitTask {
   readonly kind: UnitTaskKind;
   /** Unit and kind in one text: the same wherever the same is to be done. */
   readonly key: string;
@@ -57,14 +57,14 @@ interface UnitTask {
 }
 
 /** Something to do that is at no unit. */
-interface RigTask {
+export interface RigTask {
   readonly kind: RigTaskKind;
   readonly key: string;
   readonly row: RowDifference<{ readonly id: string }>;
   readonly edits: readonly Edit[];
 }
 
-interface Tasks {
+export interface Tasks {
   /** Position by position in the order of the second rig, unit by unit in natural order. */
   readonly units: readonly UnitTask[];
   readonly rig: readonly RigTask[];

@@ -14,6 +14,8 @@ const POLICY = {
   'rig.create': ['lead', 'editor'],
   'rig.rename': ['lead', 'editor'],
   'rig.remove': ['lead'],
+  'revision.read': ['lead', 'editor', 'reader'],
+  'revision.freeze': ['lead', 'editor'],
   'list-mapping.read': ['lead', 'editor', 'reader'],
   'list-mapping.write': ['lead', 'editor'],
   'type.read': ['lead', 'editor', 'reader'],

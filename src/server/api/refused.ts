@@ -31,6 +31,13 @@ const CODES: Readonly<Record<Refusal, TRPC_ERROR_CODE_KEY>> = {
   'type-too-large': 'PAYLOAD_TOO_LARGE',
   'too-many-revisions': 'CONFLICT',
   'too-many-drafts': 'CONFLICT',
+  'no-such-rig-revision': 'NOT_FOUND',
+  'revision-same': 'CONFLICT',
+  'blockers-open': 'CONFLICT',
+  'blockers-unnamed': 'BAD_REQUEST',
+  'rig-too-large': 'PAYLOAD_TOO_LARGE',
+  'revision-damaged': 'CONFLICT',
+  'too-many-rig-revisions': 'CONFLICT',
 };
 
 /** A refusal on its way out of a procedure. */

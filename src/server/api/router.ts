@@ -23,6 +23,9 @@ import { whereUsed } from './library/where-used.ts';
 import { recallMapping } from './list-mappings/recall.ts';
 import { rememberMapping } from './list-mappings/remember.ts';
 import { getMe } from './me/get.ts';
+import { freezeRevision } from './revisions/freeze.ts';
+import { listRevisions } from './revisions/list.ts';
+import { startFromRevision } from './revisions/start.ts';
 import { createRig } from './rigs/create.ts';
 import { getRig } from './rigs/get.ts';
 import { listRigs } from './rigs/list.ts';
@@ -53,6 +56,7 @@ export const appRouter = trpc.router({
   },
   venues: { list: listVenues, create: createVenue, rename: renameVenue },
   rigs: { list: listRigs, create: createRig, get: getRig, rename: renameRig, remove: removeRig },
+  revisions: { list: listRevisions, freeze: freezeRevision, start: startFromRevision },
   library: {
     newest: newestOf,
     list: listTypes,

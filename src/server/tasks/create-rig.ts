@@ -8,7 +8,7 @@ import { storeNewRig } from './store-new-rig.ts';
 import type { TaskContext } from './task-context.ts';
 
 interface NewRig {
-  readonly userId: string;
+  readonly by: { readonly id: string; readonly name: string };
   readonly crewId: string;
   readonly venueId: string | null;
   readonly name: string;
@@ -18,14 +18,16 @@ interface NewRig {
 /** A new, empty rig of a crew, at one of the crew's own venues or at none. */
 export async function createRig(
   { store, clock, makeId }: TaskContext,
-  { userId, crewId, venueId, name, kind }: NewRig,
+  { by, crewId, venueId, name, kind }: NewRig,
 ): Promise<Result<RigSummary, Refusal>> {
   if (venueId !== null && !(await store.prisma.venue.findFirst({ where: { id: venueId, crewId } })))
     return refuse('no-such-venue');
   if ((await store.prisma.rig.count({ where: { crewId, removedAt: null } })) >= CAPS.rigsPerCrew)
     return refuse('too-many');
   const id = makeId();
-  await storeNewRig(store, { id, crewId, venueId, name, kind, userId, at: new Date(clock.now()) });
-  const [summary] = await rigSummaries(store, { userId, rigId: id });
-  return ok(present(summary, `rig ${id} was made for ${userId}, who is not in crew ${crewId}`));
+  const at = new Date(clock.now());
+  const audit = { crewId, by, at, kind: 'rig-made', rigId: id, what: { rig: name } } as const;
+  await storeNewRig(store, { id, crewId, venueId, name, kind, userId: by.id, at, audit });
+  const [summary] = await rigSummaries(store, { userId: by.id, rigId: id });
+  return ok(present(summary, `rig ${id} was made for ${by.id}, who is not in crew ${crewId}`));
 }

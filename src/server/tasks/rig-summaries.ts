@@ -1,3 +1,4 @@
+import type { Provenance } from '#wire/record.ts';
 import type { RigKind, RigSummary } from '#wire/rigs.ts';
 import type { Role } from '#wire/role.ts';
 import type { Store } from '../db/store.ts';
@@ -12,6 +13,7 @@ interface Row {
   readonly venueName: string | null;
   readonly role: Role;
   readonly changedAt: Date;
+  readonly startedFrom: Provenance | null;
 }
 
 /** The rigs of a person's crews, or only `rigId` among them; the last changed first. */
@@ -21,7 +23,7 @@ export async function rigSummaries(
 ): Promise<readonly RigSummary[]> {
   const rows = await store.sql.query<Row>(
     `select r.id, r.name, r.kind::text as kind, r.crew_id as "crewId", c.name as "crewName",
-            r.venue_id as "venueId", v.name as "venueName", m.role::text as role,
+            r.venue_id as "venueId", r.started_from as "startedFrom", v.name as "venueName", m.role::text as role,
             greatest(
               r.created_at,
               (select u.at from rig_update u where u.rig_id = r.id order by u.seq desc limit 1),

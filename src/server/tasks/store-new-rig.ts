@@ -1,5 +1,8 @@
+import type { Provenance } from '#wire/record.ts';
 import type { RigKind } from '#wire/rigs.ts';
+import type { Prisma } from '../db/generated/client.ts';
 import type { Store } from '../db/store.ts';
+import { auditEntry, type NewAuditEntry } from './audit/audit-entry.ts';
 import { firstUpdate } from './first-update.ts';
 
 export interface StoredNewRig {
@@ -11,13 +14,26 @@ export interface StoredNewRig {
   /** Who made it: the author of the first update of its log. */
   readonly userId: string;
   readonly at: Date;
+  readonly audit?: NewAuditEntry;
+  /** The revision of another rig that it begins as; left out: it begins empty. */
+  readonly begin?: BegunAs;
+}
+
+/** What a rig begins as: the first update of its log, and its own revision 1, which says the same. */
+export interface BegunAs {
+  readonly update: Uint8Array<ArrayBuffer>;
+  readonly from: Provenance;
+  readonly revision: Prisma.RigRevisionUncheckedCreateInput;
 }
 
 /** Stores a rig together with the first update of its log: no rig is ever seen without a document. */
-export async function storeNewRig(store: Store, { userId, at, ...rig }: StoredNewRig): Promise<void> {
+export async function storeNewRig(store: Store, { userId, at, audit, begin, ...rig }: StoredNewRig): Promise<void> {
   const { prisma } = store;
+  const bytes = begin?.update ?? firstUpdate();
   await prisma.$transaction([
-    prisma.rig.create({ data: { ...rig, head: 1n, createdAt: at } }),
-    prisma.rigUpdate.create({ data: { rigId: rig.id, seq: 1n, author: userId, at, bytes: firstUpdate() } }),
+    prisma.rig.create({ data: { ...rig, head: 1n, createdAt: at, ...(begin ? { startedFrom: begin.from } : {}) } }),
+    prisma.rigUpdate.create({ data: { rigId: rig.id, seq: 1n, author: userId, at, bytes } }),
+    ...(begin ? [prisma.rigRevision.create({ data: begin.revision })] : []),
+    ...(audit ? [auditEntry(prisma, audit)] : []),
   ]);
 }

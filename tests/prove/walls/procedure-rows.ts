@@ -78,6 +78,17 @@ export const PROCEDURE_ROWS: Readonly<Record<string, ProcedureRow>> = {
   'rigs.get': onRig(members('ok', 'ok', 'ok', 'no-such-rig')),
   'rigs.rename': onRig(members(LOW, 'ok', 'ok', 'no-such-rig'), { name: 'Renamed' }),
   'rigs.remove': onRig(members(LOW, LOW, 'ok', 'no-such-rig')),
+  'revisions.list': onRig(members('ok', 'ok', 'ok', 'no-such-rig')),
+  // The world's rig has revision 1 already, and has changed since.
+  'revisions.freeze': onRig(members(LOW, 'ok', 'ok', 'no-such-rig'), {
+    note: 'Frozen',
+    accepted: { by: '', keys: [] },
+  }),
+  'revisions.start': {
+    input: ({ rigId, crewId }) => ({ rigId, number: 1, crewId, name: 'Started', kind: 'show' }),
+    missing: ({ crewId }) => ({ rigId: randomId(), number: 1, crewId, name: 'Started', kind: 'show' }),
+    expected: members(LOW, 'ok', 'ok', 'no-such-rig'),
+  },
   'library.list': onCrew(crewForAll),
   'library.get': onType(crewForAll),
   'library.revision': onType(crewForAll, { number: 1 }),

@@ -1,5 +1,6 @@
 import { randomId } from '#base/random-id.ts';
 import { typeFilePath, typeUploadPath } from '#wire/library.ts';
+import { revisionPath } from '#wire/record.ts';
 import type { Expected } from './procedure-rows.ts';
 import type { World } from './world.ts';
 
@@ -48,6 +49,11 @@ export const ROUTE_ROWS: Readonly<Record<string, RouteRow>> = {
   'GET /api/crews/:crewId/types/:typeId/:file': {
     path: ({ crewId, typeId }) => typeFilePath(crewId, typeId, 1),
     missing: () => typeFilePath(randomId(), randomId(), 1),
+    expected: { ...all('200'), nobody: '404', 'foreign lead': '404', 'removed member': '404' },
+  },
+  'GET /api/rigs/:rigId/revisions/:number/:part': {
+    path: ({ rigId }) => revisionPath(rigId, 1, 'rig'),
+    missing: () => revisionPath(randomId(), 1, 'rig'),
     expected: { ...all('200'), nobody: '404', 'foreign lead': '404', 'removed member': '404' },
   },
   'GET /api/rigs/:rigId/sheets/:sheet': {

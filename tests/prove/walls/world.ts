@@ -1,8 +1,14 @@
+import { deflateSync } from 'node:zlib';
 import { assert, present } from '#base/assert.ts';
 import { systemClock } from '#base/clock.ts';
 import { randomId } from '#base/random-id.ts';
+import { freezeRig } from '#document/frozen/frozen-rig.ts';
+import { applyEdits } from '#engine/model/apply-edits.ts';
+import { noteId } from '#engine/model/ids.ts';
+import { EMPTY_RIG } from '#engine/model/rig.ts';
 import { GENERIC_TYPES } from '#engine/type/generic-types.ts';
 import type { Store } from '#server/db/store.ts';
+import { hashOf } from '#server/record/record-job.ts';
 import { hashToken } from '#server/tasks/hash-token.ts';
 import { openDraft } from '#server/tasks/library/open-draft.ts';
 import { revisionContent } from '#server/tasks/library/revision-content.ts';
@@ -73,9 +79,37 @@ export async function newWorld(server: TestServer, cast: Cast): Promise<World> {
     }),
   ]);
   await storeNewRig(store, { id: rigId, crewId, venueId, name: `${mark} rig`, kind: 'show', userId: memberId, at });
+  await newRevision(store, { rigId, userId: memberId, mark });
   const { typeId, draftId } = await newLibrary(store, { crewId, userId: memberId, mark });
   await cast.lead.granted('crews.removeMember', { crewId, userId: cast['removed member'].userId });
   return { mark, crewId, rigId, venueId, typeId, draftId, invitationId, token, memberId };
+}
+
+/** Revision 1 of the rig: another state of it than it is in, which says the mark. */
+async function newRevision(
+  store: Store,
+  { rigId, userId, mark }: { readonly rigId: string; readonly userId: string; readonly mark: string },
+): Promise<void> {
+  const rig = applyEdits(EMPTY_RIG, [{ kind: 'set-note', note: noteId('n'), text: `${mark} note`, order: 1 }]);
+  const text = freezeRig(rig);
+  await store.prisma.rigRevision.create({
+    data: {
+      rigId,
+      number: 1,
+      hash: hashOf(text),
+      content: Uint8Array.from(deflateSync(text)),
+      size: text.length,
+      seq: 1n,
+      note: `${mark} revision`,
+      units: 0,
+      counts: { blocker: 0, caution: 0, note: 0 },
+      findings: Uint8Array.from(deflateSync('[]')),
+      accepted: [],
+      by: userId,
+      byName: `${mark} member`,
+      at: new Date(),
+    },
+  });
 }
 
 /** A library of one type, with a draft of its next revision. */
@@ -113,7 +147,13 @@ export async function stateOf(server: TestServer, { crewId, rigId, draftId }: Wo
       invitations: { orderBy: { id: 'asc' } },
       venues: { orderBy: { id: 'asc' } },
       listMappings: { orderBy: { key: 'asc' } },
-      rigs: { orderBy: { id: 'asc' }, omit: { fence: true } },
+      rigs: {
+        orderBy: { id: 'asc' },
+        omit: { fence: true },
+        include: { revisions: { orderBy: { number: 'asc' }, omit: { content: true, findings: true } } },
+      },
+      audit: { orderBy: { id: 'asc' } },
+      handovers: { orderBy: { id: 'asc' } },
       fixtureTypes: { orderBy: { id: 'asc' }, include: { revisions: { orderBy: { number: 'asc' } } } },
       typeDrafts: { orderBy: { id: 'asc' }, omit: { fence: true } },
     },

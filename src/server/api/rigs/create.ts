@@ -6,6 +6,4 @@ import { granted } from '../refused.ts';
 /** A new, empty rig. */
 export const createRig = inCrew('rig.create')
   .input(CreateRig)
-  .mutation(
-    async ({ ctx, input }): Promise<RigSummary> => granted(await create(ctx, { ...input, userId: ctx.user.id })),
-  );
+  .mutation(async ({ ctx, input }): Promise<RigSummary> => granted(await create(ctx, { ...input, by: ctx.user })));

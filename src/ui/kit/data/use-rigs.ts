@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { z } from 'zod';
+import { Provenance } from '#wire/record.ts';
 import type { RigSummary } from '#wire/rigs.ts';
 import { Role } from '#wire/role.ts';
 import { useTRPC } from './trpc.tsx';
@@ -16,6 +17,8 @@ const KeptRig = z.object({
   venueName: z.string().nullable(),
   role: Role,
   changedAt: z.string(),
+  // Copies kept by a program from before it was said have none.
+  startedFrom: Provenance.nullable().default(null),
 });
 const KeptRigs = z.array(KeptRig).readonly();
 

@@ -18,6 +18,7 @@ function rig(text: string): RigSummary {
     venueName,
     role: 'editor',
     changedAt: '2026-11-25T10:00:00.000Z',
+    startedFrom: null,
   };
 }
 

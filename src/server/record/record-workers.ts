@@ -1,0 +1,42 @@
+import type { Clock } from '#base/clock.ts';
+import { refuse } from '#base/result.ts';
+import type { NewestRevisions } from '#engine/check/type-findings.ts';
+import { CAPS } from '#wire/caps.ts';
+import type { StoredRig } from '../stored/stored-rig.ts';
+import { createThreadPool } from '../threads/thread-pool.ts';
+import { workerScript } from '../threads/worker-script.ts';
+import type { BeginOutcome, FreezeOutcome, Frozen, RecordJob } from './record-job.ts';
+
+/** Freezes rigs, and makes documents of frozen ones, beside the thread that everybody's edits go through. */
+export interface RecordWorkers {
+  freeze(rows: StoredRig, newest: NewestRevisions): Promise<FreezeOutcome>;
+  begin(frozen: Frozen): Promise<BeginOutcome>;
+  /** Ends the threads that wait for a rig. */
+  close(): void;
+}
+
+/** One at a time: there are as many processors as that beside everybody's edits. */
+const THREADS = 1;
+const HEAP_MB = 1024;
+
+export function createRecordWorkers(clock: Clock): RecordWorkers {
+  const script = workerScript(import.meta.url, 'record-worker');
+  const pool = createThreadPool<RecordJob>({
+    script,
+    clock,
+    threads: THREADS,
+    heapMb: HEAP_MB,
+    timeMs: CAPS.revisionMs,
+  });
+  return {
+    async freeze(rows, newest) {
+      const answer = await pool.run({ kind: 'freeze', rows, newest });
+      return answer === 'too-much' ? refuse('rig-too-large') : (answer as FreezeOutcome);
+    },
+    async begin(frozen) {
+      const answer = await pool.run({ kind: 'begin', frozen });
+      return answer === 'too-much' ? refuse('revision-damaged') : (answer as BeginOutcome);
+    },
+    close: () => pool.close(),
+  };
+}
