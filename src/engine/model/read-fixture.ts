@@ -1,5 +1,5 @@
 import { type Absolute, isAbsolute } from './address.ts';
-import { ADDRESS_FIELDS, type CellValue, FIELDS, type Field } from './field.ts';
+import { ADDRESS_FIELDS, type AddressField, type CellValue, FIELDS, type Field } from './field.ts';
 import type { Cells, Fixture, UnreadableCell } from './fixture.ts';
 import type { FixtureId } from './ids.ts';
 
@@ -57,11 +57,13 @@ function readNumber(cells: Cells, field: Field, fits: (value: number) => boolean
 }
 
 function readAddresses(cells: Cells, unreadable: UnreadableCell[]): readonly (Absolute | null)[] {
-  const addresses: (Absolute | null)[] = [];
-  for (const field of ADDRESS_FIELDS)
-    addresses.push(readNumber(cells, field, isAbsolute, unreadable) as Absolute | null);
-  while (addresses.length > 0 && addresses[addresses.length - 1] === null) addresses.pop();
-  return addresses.length === 0 ? NONE : Object.freeze(addresses);
+  const read = (field: AddressField) => readNumber(cells, field, isAbsolute, unreadable) as Absolute | null;
+  const first = read('address');
+  const others = [read('address2'), read('address3'), read('address4')];
+  const last = others.findLastIndex((address) => address !== null);
+  // Nearly all rows have one address: a list that never grew takes no room for more.
+  if (last < 0) return first === null ? NONE : Object.freeze([first]);
+  return Object.freeze([first, ...others.slice(0, last + 1)]);
 }
 
 /** What one cell of a fixture holds, as stored: the inverse of `readFixture`. */
