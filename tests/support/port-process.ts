@@ -13,6 +13,7 @@ export interface PortProcess {
 }
 
 const cache = join(import.meta.dirname, '../../node_modules/.cache/rigledger');
+const RECORD_WORKER = join(import.meta.dirname, '../../src/server/record/record-worker.ts');
 
 /**
  * Starts a TypeScript file as a process of its own, bundled so that it starts quickly. It gets `orders` as JSON in ORDERS, and
@@ -46,17 +47,20 @@ interface Started {
 }
 
 async function start(entry: string, orders: unknown): Promise<Started> {
-  const script = join(cache, `${basename(entry, '.ts')}-${process.pid}.mjs`);
+  const name = basename(entry, '.ts');
+  const folder = join(cache, `${name}-${process.pid}`);
   await build({
-    entryPoints: [entry],
-    outfile: script,
+    // A server starts its threads from bundles beside its own.
+    entryPoints: { [name]: entry, 'record-worker': RECORD_WORKER },
+    outdir: folder,
+    outExtension: { '.js': '.mjs' },
     bundle: true,
     platform: 'node',
     format: 'esm',
     target: 'node20',
     packages: 'external',
   });
-  const child = spawn(process.execPath, ['--expose-gc', script], {
+  const child = spawn(process.execPath, ['--expose-gc', join(folder, `${name}.mjs`)], {
     stdio: ['ignore', 'pipe', 'inherit', 'ipc'],
     env: { ...process.env, ORDERS: JSON.stringify(orders) },
   });

@@ -8,6 +8,8 @@ import { auditEntry } from '../audit/audit-entry.ts';
 import { newestOfCrew } from '../library/newest-revisions.ts';
 import type { TaskContext } from '../task-context.ts';
 
+type FreezeContext = Pick<TaskContext, 'store' | 'clock' | 'record' | 'readRigRows'>;
+
 interface ToFreeze {
   readonly rigId: string;
   readonly rigName: string;
@@ -21,7 +23,7 @@ interface ToFreeze {
  * Freezes a rig as it is committed, as its next revision, and answers with the number. Every blocker it has then must be accepted, and by a
  * named person. It is read and checked in a thread of its own: whoever edits the rig meanwhile does not wait, and is not in it.
  */
-export async function freezeRig(context: TaskContext, asked: ToFreeze): Promise<Result<number, Refusal>> {
+export async function freezeRig(context: FreezeContext, asked: ToFreeze): Promise<Result<number, Refusal>> {
   const { store, record, clock } = context;
   const rows = await context.readRigRows(asked.rigId);
   if (rows === undefined) return refuse('no-such-rig');
