@@ -21,7 +21,7 @@ export const PILOT = 'Umberforge Pilot 19 wash';
 export const HALYARD = 'Stoat & Ravel Halyard spot';
 export const TIDELINE = 'Penhallow Tideline batten';
 export const BREAKWATER = 'Umberforge Breakwater strobe';
-const FRESNEL = 'House 1 kW fresnel';
+export const FRESNEL = 'House 1 kW fresnel';
 
 export const GROUPS: readonly Group[] = [
   {

@@ -51,7 +51,7 @@ const AGREED: readonly Edit[] = [
 
 /** The whole rig as one plan, ready to be applied to an empty document. The same every time for the same library. */
 export function demoPlan(library: readonly LibraryRevision[]): Plan {
-  const fixtures = GROUPS.flatMap((group, index) => unitsOf(group, index * 1000));
+  const fixtures = GROUPS.flatMap((group, index) => unitsOf(group, index * 1000, CORRECTIONS));
   const positions = GROUPS.map(
     (group, index): Edit => ({ kind: 'set-position', name: group.position, order: index + 1 }),
   );
@@ -89,7 +89,8 @@ export function demoPlan(library: readonly LibraryRevision[]): Plan {
   };
 }
 
-function copyOf(library: readonly LibraryRevision[], typeId: string, name: string): Edit {
+/** What a rig copies of a type's mode: the first revision of each. */
+export function copyOf(library: readonly LibraryRevision[], typeId: string, name: string): Edit {
   const revision = library.find((each) => each.typeId === typeId && each.number === 1);
   const mode = revision?.type.modes.find((each) => each.name === name);
   assert(revision !== undefined && mode !== undefined, `the library has no mode ${name} of ${typeId}`);
@@ -98,7 +99,13 @@ function copyOf(library: readonly LibraryRevision[], typeId: string, name: strin
   return { kind: 'set-mode', type: `${maker} ${model}`, mode: name, footprints, pin: pinMode(revision, name) };
 }
 
-function unitsOf(group: Group, order: number): Edit[] {
+/** The units of a group, one after the other, with what somebody changed at single ones. Equal names in two rigs give equal ids. */
+export function unitsOf(
+  group: Group,
+  order: number,
+  corrections: Readonly<Record<string, Cells>>,
+  named = 'demo',
+): Edit[] {
   return Array.from({ length: group.units }, (_, index): Edit => {
     const unit = index + 1;
     const [first, second] = group.at.map(([universe, slot, step]) => absolute(universe, slot + index * step));
@@ -116,9 +123,9 @@ function unitsOf(group: Group, order: number): Edit[] {
       firmware: group.firmware ?? null,
       order: order + unit,
       ...runCells(group.position, unit),
-      ...CORRECTIONS[`${group.position}/${unit}`],
+      ...corrections[`${group.position}/${unit}`],
     };
     const name = group.position.toLowerCase().replaceAll(' ', '-');
-    return { kind: 'add-fixture', fixture: fixtureId(`demo-${name}-${unit}`), cells };
+    return { kind: 'add-fixture', fixture: fixtureId(`${named}-${name}-${unit}`), cells };
   });
 }

@@ -74,12 +74,12 @@ async function startOn(store: Store, options: ServerOptions): Promise<RunningSer
   const report = (what: string, error: Error) => log.trouble(what, error);
   const auths = await openAuths(store, config);
   const { sync, draftSync } = openSyncs(store, auths, options);
-  if (config.demo) await seedDemo({ store, clock, applyUpdate: sync.applyUpdate });
   const docs = { readRigDoc: sync.readRig, readDraftDoc: draftSync.readRig };
   const record = createRecordWorkers(clock);
   const readRigRows = createSqlLog(store.sql, RIG_TABLES).read;
   const own = { store, clock, makeId: options.makeId, revoke: revokeOn(sync, draftSync), record, readRigRows };
   const tasks = { ...own, ...docs };
+  if (config.demo) await seedDemo({ ...tasks, applyUpdate: sync.applyUpdate });
   const pages =
     options.pages === 'none'
       ? undefined

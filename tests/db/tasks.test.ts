@@ -1,7 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import * as Y from 'yjs';
+import { systemClock } from '#base/clock.ts';
 import { ok } from '#base/result.ts';
 import { rowsOf } from '#base/table.ts';
+import { DEMO_RIG } from '#demo/demo-rig.ts';
 import { readRig } from '#document/read/rig-reader.ts';
 import { checkRig } from '#engine/check/check-rig.ts';
 import { modeOf } from '#engine/model/find-mode.ts';
@@ -9,9 +11,11 @@ import type { Rig } from '#engine/model/rig.ts';
 import { pinnedMode } from '#engine/type/pin.ts';
 import { slotsOf } from '#engine/type/slots-of.ts';
 import type { Store } from '#server/db/store.ts';
+import { createRecordWorkers } from '#server/record/record-workers.ts';
+import { createSqlLog } from '#server/sync/sql-log.ts';
 import { readRevision } from '#server/tasks/library/read-type.ts';
 import { typeSummaries } from '#server/tasks/library/type-summaries.ts';
-import { seedDemo } from '#server/tasks/seed-demo.ts';
+import { type SeedOptions, seedDemo } from '#server/tasks/seed-demo.ts';
 import { sweepExpired } from '#server/tasks/sweep-expired.ts';
 import { createFakeClock } from '#tests/support/fake-clock.ts';
 import { STORE_KINDS, type TestStores, testStores } from '#tests/support/store.ts';
@@ -20,13 +24,17 @@ const DAY = 24 * 60 * 60 * 1000;
 
 describe.each(STORE_KINDS)('tasks on the %s store', (kind) => {
   let stores: TestStores;
+  const record = createRecordWorkers(systemClock);
   beforeAll(async () => {
     stores = await testStores(kind);
   });
-  afterAll(() => stores.close());
+  afterAll(() => {
+    record.close();
+    return stores.close();
+  });
 
   /** Everything in the log so far, and how a write is taken: as the sync service would. */
-  const writerOn = (store: Store, rigId: string) => async (_rig: string, author: string, bytes: Uint8Array) => {
+  const writerOn = (store: Store) => async (rigId: string, author: string, bytes: Uint8Array) => {
     const { head } = await store.prisma.rig.update({ where: { id: rigId }, data: { head: { increment: 1 } } });
     await store.prisma.rigUpdate.create({
       data: { rigId, seq: head, author, at: new Date(), bytes: Uint8Array.from(bytes) },
@@ -34,28 +42,41 @@ describe.each(STORE_KINDS)('tasks on the %s store', (kind) => {
     return ok(Number(head));
   };
 
+  const seedOn = (store: Store) => (applyUpdate: SeedOptions['applyUpdate']) =>
+    seedDemo({ store, clock: createFakeClock(), record, readRigRows: createSqlLog(store.sql).read, applyUpdate });
+
   const readSeeded = async (store: Store): Promise<Rig> => {
     const doc = new Y.Doc();
-    for (const { bytes } of await store.prisma.rigUpdate.findMany({ orderBy: { seq: 'asc' } }))
+    for (const { bytes } of await store.prisma.rigUpdate.findMany({
+      where: { rigId: DEMO_RIG.id },
+      orderBy: { seq: 'asc' },
+    }))
       Y.applyUpdate(doc, bytes);
     return readRig(doc);
   };
 
   it('seeds the demo once, and finishes what was cut off without writing anything twice', async () => {
     const store = await stores.open();
-    const clock = createFakeClock();
-    const write = writerOn(store, 'demo-lantern-tide');
+    const seed = seedOn(store);
+    const write = writerOn(store);
     const cutOff = async () => {
       throw new Error('cut off');
     };
-    await expect(seedDemo({ store, clock, applyUpdate: cutOff })).rejects.toThrow('cut off');
+    await expect(seed(cutOff)).rejects.toThrow('cut off');
     // As if it had been cut off among the types.
     await store.prisma.fixtureType.delete({ where: { id: 'demo-lodestone' } });
-    expect(await seedDemo({ store, clock, applyUpdate: write })).toBe('seeded');
+    expect(await seed(write)).toBe('seeded');
     // As if it had been cut off after the write, before it was noted.
     await store.prisma.setting.deleteMany({ where: { key: 'demo-seeded' } });
-    expect(await seedDemo({ store, clock, applyUpdate: write })).toBe('seeded');
-    expect(await seedDemo({ store, clock, applyUpdate: cutOff })).toBe('there already');
+    expect(await seed(write)).toBe('seeded');
+    expect(await seed(cutOff)).toBe('there already');
+
+    const revisions = await store.prisma.rigRevision.findMany({ orderBy: { rigId: 'asc' } });
+    expect(revisions.map(({ rigId, number }) => `${rigId} ${number}`)).toEqual([
+      'demo-lantern-tide 1',
+      'demo-millrace-house 1',
+    ]);
+    expect(revisions[0]?.hash).toBe(revisions[1]?.hash);
 
     const rig = await readSeeded(store);
     expect([...rowsOf(rig.fixtures)]).toHaveLength(152);
@@ -76,7 +97,7 @@ describe.each(STORE_KINDS)('tasks on the %s store', (kind) => {
 
   it('seeds a demo whose every slot says what it does, as the library it was copied from says it', async () => {
     const store = await stores.open();
-    await seedDemo({ store, clock: createFakeClock(), applyUpdate: writerOn(store, 'demo-lantern-tide') });
+    await seedOn(store)(writerOn(store));
     const rig = await readSeeded(store);
     for (const fixture of rowsOf(rig.fixtures)) {
       const mode = modeOf(rig, fixture);

@@ -63,7 +63,9 @@ describe('the server as a process', () => {
     // The session of before is still good, and the demo was not put back over what a visitor did.
     const again = newVisitor(address);
     const answer = await again.request('GET', '/api/trpc/rigs.list', { headers: { cookie: designer.cookie } });
-    expect(JSON.parse(answer.text).result.data).toMatchObject([{ id: rigId, name: 'Renamed by a visitor' }]);
+    expect(JSON.parse(answer.text).result.data).toContainEqual(
+      expect.objectContaining({ id: rigId, name: 'Renamed by a visitor' }),
+    );
     const technician = await enterDemo(address, 'technician');
     const later = probeSync(technician.socket(rigId));
     later.send(HELLO);

@@ -48,7 +48,7 @@ interface ToBegin {
 
 /** What a rig needs to begin as a stored revision of another. Its own revision 1 is that one, byte for byte. */
 export async function beginAs(
-  { store, record }: TaskContext,
+  { store, record }: Pick<TaskContext, 'store' | 'record'>,
   { rigId, number, id, at, way }: ToBegin,
 ): Promise<Result<BegunAs, Refusal>> {
   const revision = await store.prisma.rigRevision.findUnique({
