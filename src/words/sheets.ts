@@ -1,7 +1,7 @@
 import type { Finding } from '#engine/model/finding.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { PATCH_HEADINGS } from '#engine/sheet/patch-format.ts';
-import type { SheetColumn, SheetKind, Standing } from '#engine/sheet/sheet.ts';
+import type { Sheet, SheetColumn, SheetKind, Standing } from '#engine/sheet/sheet.ts';
 import { CARD_CHOICE_WORDS } from './cards.ts';
 import { findingSentence } from './findings.ts';
 import { CAUTION_FOOT, hazardCautions } from './fixture-types.ts';
@@ -96,6 +96,9 @@ const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HE
   on: 'Stated on',
   remaining: 'Left of the limit in kg',
   standing: 'Findings of it',
+  task: 'What to do',
+  was: 'Was',
+  becomes: 'Is to be',
 };
 
 /** What heads a column of any sheet. */
@@ -106,8 +109,13 @@ export function sheetHeading(column: SheetColumn): string {
 
 /** The lines above a sheet's table: what it is, of which rig, and when it was made. `madeAt` is in milliseconds since 1970. */
 export function sheetHead(kind: SheetKind, rigName: string, madeAt: number): readonly string[] {
+  return [SHEET_TITLES[kind], `Rig: ${rigName}`, madeLine(madeAt)];
+}
+
+/** When and with what a sheet was made. `madeAt` is in milliseconds since 1970. */
+export function madeLine(madeAt: number): string {
   const time = new Date(madeAt).toISOString().slice(0, 16).replace('T', ' ');
-  return [SHEET_TITLES[kind], `Rig: ${rigName}`, `Made ${time} UTC with ${PRODUCT}`];
+  return `Made ${time} UTC with ${PRODUCT}`;
 }
 
 /** What stands on a sheet of a rig beside its rows, in words. */
@@ -125,7 +133,7 @@ export const standingOf = (rig: Rig, findings: readonly Finding[]): Standing => 
 export const NOTHING_STANDS = 'No findings stand.';
 
 /** The name of a sheet's file: the rig's name in plain letters, the sheet, the day. */
-export function sheetFileName(kind: SheetKind, rigName: string, madeAt: number): string {
+export function sheetFileName(kind: Sheet['kind'], rigName: string, madeAt: number): string {
   const plain = rigName
     .normalize('NFKD')
     .replace(/[^\w]+/g, '-')

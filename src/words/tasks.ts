@@ -76,7 +76,7 @@ export function rigTaskSentence(task: RigTask): string {
 function cardSentence({ before, after }: RowDifference<Card>): string {
   const card = after ?? before;
   if (card === undefined) return '';
-  const name = `${CARD_WORDS[card.kind]} ${nameOfCard(card)}`;
+  const name = cardName(card);
   const cells = [...new Set([...Object.keys(before?.cells ?? {}), ...Object.keys(after?.cells ?? {})])] as CardField[];
   if (after === undefined) return `Take ${name} out.`;
   const changes = cells
@@ -91,10 +91,18 @@ function cardSentence({ before, after }: RowDifference<Card>): string {
   return changes.length === 0 ? `${verb} ${name}.` : `${verb} ${name}: ${listed(changes)}.`;
 }
 
-const cardValue = (value: string | number | null | undefined): string =>
+/** `circuit 12`; what has no name of its own is called by what it is of. */
+export function cardName(card: Card): string {
+  const { type, item, called } = card.cells;
+  const isOf = card.kind === 'spare' ? type : card.kind === 'hire' ? item : called;
+  return `${CARD_WORDS[card.kind]} ${isOf ?? nameOfCard(card)}`;
+}
+
+export const cardValue = (value: string | number | null | undefined): string =>
   value === undefined || value === null ? 'nothing' : (CARD_CHOICE_WORDS[String(value)] ?? String(value));
 
-function rowName(part: string, row: { readonly id: string } | undefined): string {
+/** What a row of the record is called in a sentence. */
+export function rowName(part: string, row: { readonly id: string } | undefined): string {
   const named = row as Partial<Record<string, string>> | undefined;
   switch (part) {
     case 'mode':
@@ -122,11 +130,12 @@ function change(kind: UnitTaskKind, before: Fixture | undefined, after: Fixture 
 
 const placeOf = (unit: Fixture | undefined): string => (unit === undefined ? 'nowhere' : unitName(unit));
 
-const typed = (unit: Fixture | undefined): string =>
+/** ` Wash (Short)`, a space before it. */
+export const typed = (unit: Fixture | undefined): string =>
   unit === undefined || unit.type === '' ? '' : ` ${unit.type}${unit.mode === '' ? '' : ` (${unit.mode})`}`;
 
 /** What a unit is set to and fed by once it hangs. */
-function settings(unit: Fixture | undefined): string {
+export function settings(unit: Fixture | undefined): string {
   if (unit === undefined) return '';
   const said = (['address', 'address2', 'address3', 'address4', 'circuit', 'run', 'colour'] as const)
     .filter((field) => cellOf(unit, field) !== null)
@@ -134,7 +143,8 @@ function settings(unit: Fixture | undefined): string {
   return said.length === 0 ? '' : `: ${listed(said)}`;
 }
 
-function shown(unit: Fixture | undefined, field: Field): string {
+/** A cell of a unit as text; `nothing` for an empty one. */
+export function shown(unit: Fixture | undefined, field: Field): string {
   const text = unit === undefined ? '' : formatCell(field, cellOf(unit, field));
   return text === '' ? 'nothing' : text;
 }

@@ -21,7 +21,7 @@ import {
 import { diffRigs, type RigDiff } from './rig-diff.ts';
 
 /** What somebody does at a unit, in the order one does it there; `paper` is what only the record has to say anew. */
-const UNIT_TASKS = [
+export const UNIT_TASKS = [
   'take-down',
   'hang',
   'move',
@@ -36,7 +36,7 @@ const UNIT_TASKS = [
 ] as const;
 
 /** What is done for the whole rig: at the network, data lines, feeds and limits, in the stock, and in the record itself. */
-const RIG_TASKS = ['network', 'lines', 'feeds', 'limits', 'stock', 'record'] as const;
+export const RIG_TASKS = ['network', 'lines', 'feeds', 'limits', 'stock', 'record'] as const;
 
 export type UnitTaskKind = (typeof UNIT_TASKS)[number];
 export type RigTaskKind = (typeof RIG_TASKS)[number];

@@ -33,7 +33,8 @@ export type SheetCell = string | number | null;
 /**
  * `first` and `last` are the ends of a slot run, `break` which of a fixture's breaks it is and `ownSlot` which slot of that
  * break, `units` and `channels` name several. `cell` to `values` are what a slot does, `count` to `sum` what units draw and weigh,
- * `supply` to `used` what feeds them, `extra` to `remaining` what may hang there, `standing` the findings of that row.
+ * `supply` to `used` what feeds them, `extra` to `remaining` what may hang there, `standing` the findings of that row,
+ * `task` to `becomes` what is to be done.
  */
 export type SheetColumn =
   | PatchColumn
@@ -92,7 +93,10 @@ export type SheetColumn =
   | 'person'
   | 'on'
   | 'remaining'
-  | 'standing';
+  | 'standing'
+  | 'task'
+  | 'was'
+  | 'becomes';
 
 /** A line under the table: a part of the rig that is no fixture, so that the sheet is the whole rig, or a finding. */
 export type FootLine =
@@ -121,9 +125,9 @@ export type FootLine =
   | { readonly kind: 'caution'; readonly type: string; readonly text: string }
   | { readonly kind: 'finding'; readonly severity: Finding['severity']; readonly text: string };
 
-/** A sheet as typed rows and columns, before it is printed, drawn or written as bytes. */
+/** A sheet as typed rows and columns, before it is printed, drawn or written as bytes. `changes`: of two rigs, what makes one the other. */
 export interface Sheet {
-  readonly kind: SheetKind;
+  readonly kind: SheetKind | 'changes';
   readonly columns: readonly SheetColumn[];
   /** Each as wide as `columns`. Made while they are asked for, as often as they are, so that the first leaves at once. */
   readonly rows: Iterable<readonly SheetCell[]>;
@@ -174,7 +178,11 @@ export interface Standing {
 }
 
 /** The cautions of every type that is named on a sheet of these units, under which stands who has the last word. */
-export function cautionLines(rig: Rig, fixtures: Iterable<Fixture>, standing: Standing): readonly FootLine[] {
+export function cautionLines(
+  rig: Rig,
+  fixtures: Iterable<Fixture>,
+  standing: Pick<Standing, 'cautions' | 'cautionFoot'>,
+): readonly FootLine[] {
   const types = new Map<string, Mode>();
   // The first row leaves when this is done: a rig without copies of the library has nobody to look at.
   for (const fixture of hasCopies(rig) ? fixtures : []) {

@@ -4,7 +4,7 @@ import { END_MARK, formatFootprints, RECORD_MARKS } from '#engine/sheet/patch-fo
 import type { FootLine, Sheet, SheetColumn } from '#engine/sheet/sheet.ts';
 import { type CsvCell, writeCsv } from './write-csv.ts';
 
-/** The words of a sheet: the lines above its table, its headings, and what its foot says when nothing stands. */
+/** The words of a sheet: the lines above its table, its headings, and what its foot says when nothing stands or is to be done. */
 export interface SheetWords {
   readonly head: readonly string[];
   readonly heading: (column: SheetColumn) => string;
@@ -24,7 +24,8 @@ function* linesOf(sheet: Sheet, words: SheetWords): Generator<readonly CsvCell[]
   yield [];
   yield [END_MARK];
   for (const line of sheet.foot) yield footCells(line);
-  const none = sheet.kind === 'findings' ? sheet.length === 0 : !sheet.foot.some(({ kind }) => kind === 'finding');
+  const isOwn = sheet.kind === 'findings' || sheet.kind === 'changes';
+  const none = isOwn ? sheet.length === 0 : !sheet.foot.some(({ kind }) => kind === 'finding');
   if (none) yield [words.nothingStands];
 }
 
