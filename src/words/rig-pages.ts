@@ -1,3 +1,7 @@
+import type { RigSummary } from '#wire/rigs.ts';
+import { provenanceShort } from './revisions.ts';
+import { RIG_KIND_WORDS } from './screens.ts';
+
 export const RIG_MENU_WORDS = {
   rig: 'Rig',
   name: 'Pages of this rig',
@@ -8,14 +12,17 @@ export const RIG_MENU_WORDS = {
     network: 'Network',
     runs: 'Runs',
     supply: 'Supply',
+    revisions: 'Revisions',
     'lists-in': 'Lists in',
     'sheets-out': 'Sheets out',
   },
 } as const;
 
-/** `show rig at Millrace Playhouse · Saltwind Touring`. */
-export function rigAbout(kind: string, venue: string | null, crew: string): string {
-  return `${venue === null ? kind : `${kind} at ${venue}`} · ${crew}`;
+/** `show rig at Millrace Playhouse · Saltwind Touring · from “House”, revision 3`. */
+export function rigAbout({ kind, venueName, crewName, startedFrom }: RigSummary): string {
+  const what = RIG_KIND_WORDS[kind];
+  const parts = [venueName === null ? what : `${what} at ${venueName}`, crewName];
+  return [...parts, ...(startedFrom === null ? [] : [provenanceShort(startedFrom)])].join(' · ');
 }
 
 export const SHEETS_OUT_WORDS = {

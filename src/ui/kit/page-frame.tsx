@@ -33,7 +33,7 @@ export function PageFrame({ title, banner, children, width = 'reading' }: PageFr
       >
         {KIT_WORDS.skip}
       </a>
-      <header className="border-b border-rule-strong px-4 pt-3 pb-2 sm:px-5">{banner}</header>
+      <header className="print:hidden border-b border-rule-strong px-4 pt-3 pb-2 sm:px-5">{banner}</header>
       <main id="main" tabIndex={-1} className={joinClasses('flex-1 outline-none', WIDTHS[width])}>
         {children}
       </main>

@@ -17,7 +17,8 @@ export function StayLink({ href, ...rest }: StayLinkProps) {
   return <a href={href} onClick={go} {...rest} />;
 }
 
-/** Goes to another page of the same page of the server. */
+/** Goes to another page of the same page of the server, or to another place of a page: those hear of it as of a step of the browser. */
 export function goTo(path: string): void {
   window.history.pushState(null, '', path);
+  window.dispatchEvent(new HashChangeEvent('hashchange'));
 }

@@ -1,5 +1,6 @@
 import { createContext, type ReactNode, useContext, useEffect, useState, useSyncExternalStore } from 'react';
 import { EMPTY_RIG, type Rig } from '#engine/model/rig.ts';
+import type { RigSummary } from '#wire/rigs.ts';
 import { useMe } from '../kit/data/use-me.ts';
 import { useRig } from '../kit/data/use-rigs.ts';
 import { connectRig } from './connect-rig.ts';
@@ -9,7 +10,7 @@ import type { RigStore } from './rig-store.ts';
 import { useLibraryNews } from './use-library-news.ts';
 
 const Opened = createContext<RigStore | undefined>(undefined);
-const Crew = createContext<string | undefined>(undefined);
+const Summary = createContext<RigSummary | undefined>(undefined);
 
 export interface OpenRigProps {
   readonly rigId: string;
@@ -23,7 +24,8 @@ export interface OpenRigProps {
 export function OpenRig({ rigId, children }: OpenRigProps) {
   const me = useMe().value?.user;
   const user = me?.id;
-  const { role, crewId } = useRig(rigId).value ?? {};
+  const summary = useRig(rigId).value;
+  const { role, crewId } = summary ?? {};
   const known = role === undefined ? undefined : role === 'reader' ? 'reader' : 'writer';
   const [store, setStore] = useState<RigStore>();
   useEffect(() => {
@@ -37,11 +39,11 @@ export function OpenRig({ rigId, children }: OpenRigProps) {
   }, [user, rigId, known]);
   useLibraryNews(store, crewId);
   return (
-    <Crew value={crewId}>
+    <Summary value={summary}>
       <MyName value={me?.name ?? ''}>
         <Opened value={store}>{children}</Opened>
       </MyName>
-    </Crew>
+    </Summary>
   );
 }
 
@@ -54,7 +56,12 @@ const NEVER = () => () => undefined;
 
 /** The crew whose rig is open; undefined until it is known. */
 export function useRigCrew(): string | undefined {
-  return useContext(Crew);
+  return useContext(Summary)?.crewId;
+}
+
+/** What the open rig is and whose; undefined until it is known. */
+export function useRigSummary(): RigSummary | undefined {
+  return useContext(Summary);
 }
 
 /** The open rig as it stands; empty until there is one. */

@@ -15,6 +15,7 @@ import type { RigStore } from '../live/rig-store.ts';
 import type { RowView } from '../live/row-views.ts';
 import { LockPart } from '../locks/lock-part.tsx';
 import { HazardsPart } from '../panels/library/hazards-part.tsx';
+import { OriginPart } from './origin-part.tsx';
 import { PathPart } from './path-part.tsx';
 import { SlotRow } from './slot-row.tsx';
 import { SwitchPicture } from './switch-picture.tsx';
@@ -47,6 +48,7 @@ export function SlotCard({ store, id, marked, steps }: SlotCardProps) {
       {mode?.pin ? <HazardsPart hazards={mode.pin.type.hazards} /> : null}
       <Known row={row} slots={slots} />
       <Firmware store={store} row={row} />
+      <OriginPart fixture={fixture} />
       <PathPart store={store} fixture={fixture} />
       <Switches row={row} />
       {fixture.addresses.length === 0 ? <p>{words.notPatched}</p> : null}

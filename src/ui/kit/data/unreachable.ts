@@ -2,8 +2,12 @@ import { TRPCClientError } from '@trpc/client';
 import { UNREACHABLE } from '#words/screens.ts';
 import type { Said } from '../message.tsx';
 
+/** A refusal of a route that is no procedure; its message is the sentence for the person. */
+export class RefusedRequest extends Error {}
+
 /** Whether the server gave no answer at all, as opposed to a refusal. */
 export function isUnreachable(error: unknown): boolean {
+  if (error instanceof RefusedRequest) return false;
   return !(error instanceof TRPCClientError) || error.data === undefined || error.data === null;
 }
 

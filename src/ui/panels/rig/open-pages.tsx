@@ -8,6 +8,7 @@ import { Workspace } from '../../workspace/workspace.tsx';
 import { ListsInPage } from '../lists-in/lists-in-page.tsx';
 import { NetworkPage } from '../network/network-page.tsx';
 import { Notice } from '../notice.tsx';
+import { RevisionsPage } from '../revisions/revisions-page.tsx';
 import { RunsPage } from '../runs/runs-page.tsx';
 import { SheetsOutPage } from '../sheets-out/sheets-out-page.tsx';
 import { SupplyPage } from '../supply/supply-page.tsx';
@@ -56,6 +57,8 @@ function Chosen({ rig, page }: { readonly rig: RigSummary; readonly page: RigPag
       return <SheetsOutPage rig={rig} />;
     case 'network':
       return <NetworkPage rig={rig} />;
+    case 'revisions':
+      return <RevisionsPage rig={rig} />;
     case 'supply':
       return <SupplyPage rig={rig} />;
     default:

@@ -1,4 +1,13 @@
-export const RIG_PAGES = ['sheet', 'universes', 'network', 'runs', 'supply', 'lists-in', 'sheets-out'] as const;
+export const RIG_PAGES = [
+  'sheet',
+  'universes',
+  'network',
+  'runs',
+  'supply',
+  'revisions',
+  'lists-in',
+  'sheets-out',
+] as const;
 
 export type RigPage = (typeof RIG_PAGES)[number];
 

@@ -1,7 +1,6 @@
 import type { ReactNode } from 'react';
 import type { RigSummary } from '#wire/rigs.ts';
 import { RIG_MENU_WORDS, rigAbout } from '#words/rig-pages.ts';
-import { RIG_KIND_WORDS } from '#words/screens.ts';
 import { MenuLine } from '../../kit/menu-line.tsx';
 import { Banner } from '../banner.tsx';
 import { RIG_PAGES, type RigPage, rigPath } from './rig-address.ts';
@@ -24,7 +23,7 @@ export function RigBanner({ rig, rigId, page, aside }: RigBannerProps) {
   return (
     <Banner
       name={rig?.name ?? RIG_MENU_WORDS.rig}
-      about={rig ? rigAbout(RIG_KIND_WORDS[rig.kind], rig.venueName, rig.crewName) : undefined}
+      about={rig ? rigAbout(rig) : undefined}
       menu={<MenuLine name={RIG_MENU_WORDS.name} words={words} current={rigPath(rigId, page)} />}
       aside={aside}
     />

@@ -17,6 +17,7 @@ import { Mark } from '../../kit/mark.tsx';
 import type { RowView } from '../../live/row-views.ts';
 import { cellText } from '../../live/rows/cell-text.ts';
 import { LockPart } from '../../locks/lock-part.tsx';
+import { OriginPart } from '../../universes/origin-part.tsx';
 import { PathPart } from '../../universes/path-part.tsx';
 import { UnitRibbon } from '../../universes/ribbon.tsx';
 import { PlanLink } from '../plan-link.tsx';
@@ -44,6 +45,7 @@ export function PhoneUnit({ sheet, id, onBack }: PhoneUnitProps) {
         <UnitDigits fixture={row.fixture} />
         <LockPart store={sheet.store} id={id} />
         <Findings sheet={sheet} row={row} />
+        <OriginPart fixture={row.fixture} />
         <PathPart store={sheet.store} fixture={row.fixture} />
         <div className="pb-3">
           <UnitRibbon
