@@ -25,8 +25,6 @@ export const COMPARE_RIGS_WORDS = {
   csv: 'Take out as CSV',
   sheetAbout: 'Each line is one thing to do. Done in any order, all of them make one rig the other.',
   channel: (channel: number) => `channel ${channel}`,
-  showMore: (more: number, all: number) =>
-    `Show ${more.toLocaleString('en-GB')} more of ${all.toLocaleString('en-GB')}`,
   nothingToDo: 'Nothing is to be done.',
 } as const;
 

@@ -28,6 +28,8 @@ export const KIT_WORDS = {
   loading: 'Loading…',
   crew: 'Crew',
   retry: 'Try again',
+  showMore: (more: number, all: number) =>
+    `Show ${more.toLocaleString('en-GB')} more of ${all.toLocaleString('en-GB')}`,
 } as const;
 
 export const THEME_WORDS = {

@@ -63,7 +63,11 @@ function cardCells(task: RigTask): TaskCells {
     row === undefined
       ? ''
       : unlike.map((field) => `${cardCellWords(card.kind, field)} ${cardValue(row.cells[field])}`).join(', ');
-  return { what: `${RIG_TASK_TITLES[task.kind]}: ${cardName(card)}`, before: side(before), after: side(after) };
+  return {
+    what: `${RIG_TASK_TITLES[task.kind]}: ${cardName(card, task.of)}`,
+    before: side(before),
+    after: side(after),
+  };
 }
 
 /** What a row of the record says, beside its name. */

@@ -66,17 +66,17 @@ export function unitTaskSentence({ kind, before, after, fields }: UnitTask): str
 export function rigTaskSentence(task: RigTask): string {
   const { before, after } = task.row;
   const [part = ''] = task.key.split(' ', 1);
-  if (part === 'card') return cardSentence(task.row as RowDifference<Card>);
+  if (part === 'card') return cardSentence(task.row as RowDifference<Card>, task.of);
   const name = rowName(part, after ?? before);
   if (before === undefined) return `Add ${name}.`;
   return after === undefined ? `Take ${name} out.` : `Change ${name}.`;
 }
 
 /** A card that was changed says each cell; one that came or went says what it was. */
-function cardSentence({ before, after }: RowDifference<Card>): string {
+function cardSentence({ before, after }: RowDifference<Card>, of: string): string {
   const card = after ?? before;
   if (card === undefined) return '';
-  const name = cardName(card);
+  const name = cardName(card, of);
   const cells = [...new Set([...Object.keys(before?.cells ?? {}), ...Object.keys(after?.cells ?? {})])] as CardField[];
   if (after === undefined) return `Take ${name} out.`;
   const changes = cells
@@ -91,8 +91,9 @@ function cardSentence({ before, after }: RowDifference<Card>): string {
   return changes.length === 0 ? `${verb} ${name}.` : `${verb} ${name}: ${listed(changes)}.`;
 }
 
-/** `circuit 12`; what has no name of its own is called by what it is of. */
-export function cardName(card: Card): string {
+/** `circuit 12`; what has no name of its own is called by what it is of, a port by its node. */
+export function cardName(card: Card, of: string): string {
+  if (card.kind === 'port') return `port ${card.key.slice(card.key.lastIndexOf('.') + 1)} of node ${of}`.trimEnd();
   const { type, item, called } = card.cells;
   const isOf = card.kind === 'spare' ? type : card.kind === 'hire' ? item : called;
   return `${CARD_WORDS[card.kind]} ${isOf ?? nameOfCard(card)}`;

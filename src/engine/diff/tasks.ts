@@ -1,11 +1,12 @@
 import type { RowDifference } from '#base/table.ts';
 import { getRow, type Table } from '#base/table.ts';
-import type { Card, CardKind } from '../model/card.ts';
+import { type Card, type CardKind, cardId } from '../model/card.ts';
 import type { Edit } from '../model/edit.ts';
 import type { Field } from '../model/field.ts';
 import type { Fixture } from '../model/fixture.ts';
 import { positionId } from '../model/ids.ts';
 import { compareNatural } from '../model/natural-order.ts';
+import { nameOfCard } from '../model/read-card.ts';
 import type { Position, Rig } from '../model/rig.ts';
 import {
   cardEdits,
@@ -60,6 +61,8 @@ export interface UnitTask {
 export interface RigTask {
   readonly kind: RigTaskKind;
   readonly key: string;
+  /** Of a port the name of its node, which its own card does not say; empty for all else. */
+  readonly of: string;
   readonly row: RowDifference<{ readonly id: string }>;
   readonly edits: readonly Edit[];
 }
@@ -121,7 +124,10 @@ const TASK_OF_CARD: Readonly<Record<CardKind, RigTaskKind>> = {
 export function tasksOf(before: Rig, after: Rig): Tasks {
   const diff = diffRigs(before, after);
   const units = diff.fixtures.flatMap(unitTasks);
-  return { units: units.sort(placeOrder(after.positions, before.positions)), rig: rigTasks(diff) };
+  return {
+    units: units.sort(placeOrder(after.positions, before.positions)),
+    rig: rigTasks(diff, (port) => nodeName(port, after) ?? nodeName(port, before) ?? ''),
+  };
 }
 
 function unitTasks(difference: RowDifference<Fixture>): readonly UnitTask[] {
@@ -146,20 +152,25 @@ function unitTasks(difference: RowDifference<Fixture>): readonly UnitTask[] {
   });
 }
 
-function rigTasks(diff: RigDiff): readonly RigTask[] {
+function rigTasks(diff: RigDiff, nodeOf: (port: Card) => string): readonly RigTask[] {
   const of = <Row extends { readonly id: string }>(
     part: string,
     rows: readonly RowDifference<Row>[],
     kindOf: (row: RowDifference<Row>) => RigTaskKind,
     editsOf: (row: RowDifference<Row>) => readonly Edit[],
-  ): RigTask[] => rows.map((row) => ({ kind: kindOf(row), key: `${part} ${row.id}`, row, edits: editsOf(row) }));
+  ): RigTask[] =>
+    rows.map((row) => ({ kind: kindOf(row), key: `${part} ${row.id}`, of: '', row, edits: editsOf(row) }));
   const record = () => 'record' as const;
   const ofCard = ({ before, after }: RowDifference<Card>) => {
     const card = after ?? before;
     return card === undefined ? 'record' : TASK_OF_CARD[card.kind];
   };
+  const withNode = (task: RigTask): RigTask => {
+    const card = (task.row.after ?? task.row.before) as Card | undefined;
+    return card?.kind === 'port' ? { ...task, of: nodeOf(card) } : task;
+  };
   const all = [
-    ...of('card', diff.cards, ofCard, cardEdits),
+    ...of('card', diff.cards, ofCard, cardEdits).map(withNode),
     ...of('mode', diff.modes, record, (row) => [modeEdit(row)]),
     ...of('position', diff.positions, record, (row) => [positionEdit(row)]),
     ...of('universe', diff.universes, record, (row) => [universeEdit(row)]),
@@ -168,6 +179,12 @@ function rigTasks(diff: RigDiff): readonly RigTask[] {
     ...of('signature', diff.signatures, record, (row) => [signatureEdit(row)]),
   ];
   return all.sort((a, b) => RIG_TASKS.indexOf(a.kind) - RIG_TASKS.indexOf(b.kind) || compareNatural(a.key, b.key));
+}
+
+/** What the node of a port is called in a rig; undefined when it is not there. */
+function nodeName({ key }: Card, { cards }: Rig): string | undefined {
+  const node = getRow(cards, cardId('node', key.slice(0, key.lastIndexOf('.'))));
+  return node === undefined ? undefined : nameOfCard(node);
 }
 
 function placeOrder(now: Table<Position>, old: Table<Position>): (a: UnitTask, b: UnitTask) => number {

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { COMPARE_RIGS_WORDS } from '#words/compare.ts';
+import { KIT_WORDS } from '#words/screens.ts';
 import { LinkButton } from '../kit/link-button.tsx';
 import { usePrinting } from './use-printing.ts';
 
@@ -24,7 +24,7 @@ export function ShowMore({ shown, all, onMore }: ShowMoreProps) {
   if (shown >= all) return null;
   return (
     <LinkButton className="py-2 print:hidden" onClick={onMore}>
-      {COMPARE_RIGS_WORDS.showMore(Math.min(MORE, all - shown), all)}
+      {KIT_WORDS.showMore(Math.min(MORE, all - shown), all)}
     </LinkButton>
   );
 }

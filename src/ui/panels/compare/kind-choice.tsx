@@ -1,6 +1,7 @@
 import type { RigTaskKind, UnitTaskKind } from '#engine/diff/tasks.ts';
 import { taskTitle, COMPARE_RIGS_WORDS as words } from '#words/compare.ts';
 import { Button } from '../../kit/button.tsx';
+import { BareSelect } from '../../kit/select.tsx';
 
 export type TaskKind = UnitTaskKind | RigTaskKind;
 
@@ -11,23 +12,37 @@ export interface KindChoiceProps {
   readonly onChoose: (kind: TaskKind | undefined) => void;
 }
 
-/** How many changes there are of each kind; pressing one leaves only those. */
+/** How many changes there are of each kind; choosing one leaves only those. On a phone one list, so that the changes stay in view. */
 export function KindChoice({ counts, chosen, onChoose }: KindChoiceProps) {
   const all = [...counts.values()].reduce((sum, count) => sum + count, 0);
+  const choices = [...counts].map(([kind, count]) => ({
+    value: kind,
+    label: `${taskTitle(kind)} ${count.toLocaleString('en-GB')}`,
+  }));
   return (
-    <fieldset className="flex flex-wrap gap-2 print:hidden">
-      <legend className="sr-only">{words.filter}</legend>
-      <Kind title={words.all} count={all} pressed={chosen === undefined} onPress={() => onChoose(undefined)} />
-      {[...counts].map(([kind, count]) => (
-        <Kind
-          key={kind}
-          title={taskTitle(kind)}
-          count={count}
-          pressed={chosen === kind}
-          onPress={() => onChoose(chosen === kind ? undefined : kind)}
+    <>
+      <div className="sm:hidden print:hidden">
+        <BareSelect
+          name={words.filter}
+          choices={[{ value: 'all', label: `${words.all} ${all.toLocaleString('en-GB')}` }, ...choices]}
+          value={chosen ?? 'all'}
+          onChoose={(kind) => onChoose(kind === 'all' ? undefined : kind)}
         />
-      ))}
-    </fieldset>
+      </div>
+      <fieldset className="flex flex-wrap gap-2 max-sm:hidden print:hidden">
+        <legend className="sr-only">{words.filter}</legend>
+        <Kind title={words.all} count={all} pressed={chosen === undefined} onPress={() => onChoose(undefined)} />
+        {[...counts].map(([kind, count]) => (
+          <Kind
+            key={kind}
+            title={taskTitle(kind)}
+            count={count}
+            pressed={chosen === kind}
+            onPress={() => onChoose(chosen === kind ? undefined : kind)}
+          />
+        ))}
+      </fieldset>
+    </>
   );
 }
 

@@ -33,11 +33,11 @@ export function Pair({ rig, revisions, before, after }: PairProps) {
   ];
   return (
     <div className="flex flex-col gap-4">
-      <div className="flex flex-wrap items-end gap-x-4 gap-y-2 print:hidden">
+      <div className="flex flex-wrap items-baseline gap-x-4 gap-y-2 print:hidden">
         <h2 className="text-name">{words.compare}</h2>
         <BackToList />
       </div>
-      <div className="grid max-w-4xl grid-cols-[1fr_1fr_auto] items-end gap-3 max-sm:grid-cols-1 print:hidden">
+      <div className="grid max-w-4xl grid-cols-[1fr_1fr_auto] items-end gap-3 max-sm:grid-cols-2 print:hidden">
         <Select
           label={words.from}
           choices={choices}
@@ -45,7 +45,9 @@ export function Pair({ rig, revisions, before, after }: PairProps) {
           onChoose={(side) => choose({ before: side })}
         />
         <Select label={words.to} choices={choices} value={String(after)} onChoose={(side) => choose({ after: side })} />
-        <Button onClick={() => choose({ before: String(after), after: String(before) })}>{words.swap}</Button>
+        <Button className="max-sm:col-span-2" onClick={() => choose({ before: String(after), after: String(before) })}>
+          {words.swap}
+        </Button>
       </div>
       {before === after ? (
         <p>{words.same}</p>

@@ -18,8 +18,8 @@ export function RevisionRow({ revision, previous, onStart }: RevisionRowProps) {
   const { number, note } = revision;
   const accepted = acceptedText(revision);
   return (
-    <li className="grid grid-cols-[3rem_minmax(0,1fr)] gap-x-3 border-b border-rule py-3 [overflow-wrap:anywhere]">
-      <span aria-hidden="true" className="text-right font-serif text-title font-semibold tabular-nums">
+    <li className="grid grid-cols-[2.25rem_minmax(0,1fr)] gap-x-2 border-b border-rule py-3 [overflow-wrap:anywhere]">
+      <span aria-hidden="true" className="font-serif text-title font-semibold tabular-nums">
         {number}
       </span>
       <div className="flex flex-col gap-1">
