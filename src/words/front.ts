@@ -32,6 +32,12 @@ export const MAKE_RIG_WORDS = {
   noVenue: 'None',
   venueHint: 'Venues are added on the page of the crew.',
   houseNeedsVenue: 'A house rig belongs to a venue. Choose one, or add it on the page of the crew first.',
+  begins: 'Begins',
+  empty: 'Empty',
+  asHouse: (rig: string, venue: string | null) =>
+    venue === null ? `As the house rig “${rig}”` : `As the house rig “${rig}” of ${venue}`,
+  beginsHint: 'A show rig may begin as the newest revision of a house rig, with the same units.',
+  noRevision: 'Nothing of this house rig is frozen yet. Open it and freeze a revision first.',
   submit: 'Make it',
 } as const;
 

@@ -241,3 +241,46 @@ test('revisions are frozen and compared on a phone, in the dark, without scrolli
   await expect(page.getByRole('region', { name: 'Bar 1' })).toContainText('Set the address: 1:26 → 2:101.');
   await fits();
 });
+
+test('a show rig begins as the newest revision of a house rig, from the list of rigs', async ({ page }) => {
+  await enterDemo(page, 'technician');
+  const house = fresh('House');
+  await page.getByRole('button', { name: 'Make a rig' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByLabel('Kind').selectOption('house');
+  const venue = dialog.getByLabel('Venue');
+  for (const crew of await dialog.getByLabel('Crew').locator('option').allInnerTexts()) {
+    await dialog.getByLabel('Crew').selectOption(crew);
+    if ((await venue.locator('option').count()) > 1) break;
+  }
+  await venue.selectOption({ index: 1 });
+  await dialog.getByLabel('Name of the rig').fill(house);
+  await dialog.getByLabel('Name of the rig').press('Enter');
+  await page.getByRole('heading', { name: house, level: 1 }).waitFor();
+  await toPage(page, 'Lists in');
+  await page.getByLabel('Or paste the list').fill(LIST);
+  await page.getByRole('button', { name: 'Read what I pasted' }).click();
+  await page.getByRole('button', { name: 'Bring in 4 fixtures' }).click();
+  await saved(page);
+
+  const begin = async (name: string) => {
+    await page.goto('/');
+    await page.getByRole('button', { name: 'Make a rig' }).click();
+    await dialog.getByLabel('Name of the rig').fill(name);
+    const choice = dialog.getByLabel('Begins').locator('option', { hasText: house });
+    await dialog.getByLabel('Begins').selectOption(String(await choice.textContent()));
+    await dialog.getByRole('button', { name: 'Make it' }).click();
+  };
+  const show = fresh('Guests');
+  await begin(show);
+  await expect(dialog.getByRole('alert')).toContainText('Nothing of this house rig is frozen yet.');
+  await dialog.getByRole('button', { name: 'Cancel' }).click();
+  await page.getByRole('link', { name: house }).click();
+  await toPage(page, 'Revisions');
+  await freeze(page);
+  await page.getByRole('heading', { name: 'Revision 1: As hung' }).waitFor();
+  await begin(show);
+  await page.getByRole('heading', { name: show, level: 1 }).waitFor();
+  await expect(page.getByText(`from “${house}”, revision 1`, { exact: false })).toBeVisible();
+  await expect(rowOf(page, 4).locator('[data-column="address"]')).toContainText('1:41');
+});
