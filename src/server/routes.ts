@@ -5,6 +5,7 @@ import { createAttempts } from './http/attempts.ts';
 import { authRoutes } from './http/routes/auth.ts';
 import { demoRoute } from './http/routes/demo.ts';
 import { healthRoute } from './http/routes/health.ts';
+import { momentRoute } from './http/routes/moment.ts';
 import { revisionRoute } from './http/routes/revision.ts';
 import { sheetRoute } from './http/routes/sheet.ts';
 import { trpcRoutes } from './http/routes/trpc.ts';
@@ -33,6 +34,7 @@ export function createRoutes({ tasks, sync, gdtf, version, config, report }: Rou
     demoRoute({ demo, attempts: createAttempts(attemptsPerMinute, clock) }),
     sheetRoute({ store, sync, clock }),
     revisionRoute({ store }),
+    momentRoute({ tasks }),
     typeUploadRoute({ tasks, gdtf }),
     typeFileRoute({ store, gdtf }),
   ];

@@ -31,4 +31,5 @@ export type Refusal =
   | 'blockers-unnamed'
   | 'rig-too-large'
   | 'revision-damaged'
-  | 'too-many-rig-revisions';
+  | 'too-many-rig-revisions'
+  | 'no-such-moment';

@@ -43,6 +43,7 @@ export const PLAN_NAMES: Readonly<Record<PlanName, string>> = {
   'set-limit': 'Say what a position may hold',
   lock: 'Lock or free addresses',
   'put-back': 'Put a value back',
+  'go-back': 'Go back to a moment',
 };
 
 /** Why a plan could not be made, and what to do next. */

@@ -42,5 +42,6 @@ export const REFUSAL_SENTENCES: Readonly<Record<Refusal, string>> = {
     'What is stored of this revision does not agree with its hash. Nothing was made of it: tell whoever looks after this installation.',
   'too-many-rig-revisions':
     'This rig has as many revisions as a rig can have. Start a new rig from the newest of them.',
+  'no-such-moment': 'Nothing is kept of this rig at that moment. Choose another one in its history.',
   'too-many-drafts': 'This crew has as many open drafts as it can. Publish or drop one first.',
 };

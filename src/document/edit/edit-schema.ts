@@ -113,6 +113,7 @@ export const planSchema = z.strictObject({
     'set-limit',
     'lock',
     'put-back',
+    'go-back',
   ]),
   edits: z.array(editSchema).max(EDIT_LIMIT),
 });

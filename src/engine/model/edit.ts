@@ -73,4 +73,5 @@ export type PlanName =
   | 'balance'
   | 'set-limit'
   | 'lock'
-  | 'put-back';
+  | 'put-back'
+  | 'go-back';

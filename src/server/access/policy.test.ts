@@ -14,6 +14,7 @@ describe('the policy', () => {
       'rig.create',
       'rig.rename',
       'rig.remove',
+      'history.read',
       'venue.write',
       'list-mapping.read',
       'list-mapping.write',

@@ -14,6 +14,7 @@ const POLICY = {
   'rig.create': ['lead', 'editor'],
   'rig.rename': ['lead', 'editor'],
   'rig.remove': ['lead'],
+  'history.read': ['lead', 'editor', 'reader'],
   'revision.read': ['lead', 'editor', 'reader'],
   'revision.freeze': ['lead', 'editor'],
   'list-mapping.read': ['lead', 'editor', 'reader'],

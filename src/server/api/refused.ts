@@ -38,6 +38,7 @@ const CODES: Readonly<Record<Refusal, TRPC_ERROR_CODE_KEY>> = {
   'rig-too-large': 'PAYLOAD_TOO_LARGE',
   'revision-damaged': 'CONFLICT',
   'too-many-rig-revisions': 'CONFLICT',
+  'no-such-moment': 'NOT_FOUND',
 };
 
 /** A refusal on its way out of a procedure. */

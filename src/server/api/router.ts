@@ -5,6 +5,9 @@ import { listCrews } from './crews/list.ts';
 import { removeMember } from './crews/remove-member.ts';
 import { renameCrew } from './crews/rename.ts';
 import { setRole } from './crews/set-role.ts';
+import { historyChanges } from './history/changes.ts';
+import { historyPeople } from './history/people.ts';
+import { historySteps } from './history/steps.ts';
 import { acceptInvitation } from './invitations/accept.ts';
 import { createInvitation } from './invitations/create.ts';
 import { lookAtInvitation } from './invitations/look.ts';
@@ -57,6 +60,7 @@ export const appRouter = trpc.router({
   venues: { list: listVenues, create: createVenue, rename: renameVenue },
   rigs: { list: listRigs, create: createRig, get: getRig, rename: renameRig, remove: removeRig },
   revisions: { list: listRevisions, freeze: freezeRevision, start: startFromRevision },
+  history: { steps: historySteps, changes: historyChanges, people: historyPeople },
   library: {
     newest: newestOf,
     list: listTypes,

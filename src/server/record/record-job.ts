@@ -11,11 +11,14 @@ import type { Finding, Severity } from '#engine/model/finding.ts';
 import { CAPS } from '#wire/caps.ts';
 import { loadRig } from '../stored/load-rig.ts';
 import type { StoredRig } from '../stored/stored-rig.ts';
+import { freezeMoment, type MomentJob, type Replayed, type ReplayJob, replay } from './replay.ts';
 
-/** What a thread is asked to do: freeze a rig from the rows of its log, or begin a document as a frozen rig. */
+/** What a thread is asked to do: freeze a rig from the rows of its log, begin a document as a frozen rig, or replay a log. */
 export type RecordJob =
   | { readonly kind: 'freeze'; readonly rows: StoredRig; readonly newest: NewestRevisions }
-  | { readonly kind: 'begin'; readonly frozen: Frozen };
+  | { readonly kind: 'begin'; readonly frozen: Frozen }
+  | ReplayJob
+  | MomentJob;
 
 /** A frozen rig as it is stored: its text, deflated, and what that text has to hash to. */
 export interface Frozen {
@@ -42,8 +45,17 @@ export type FreezeOutcome = Result<FreshRevision, 'rig-too-large'>;
 /** The first update of the log of a rig that begins as the frozen one. */
 export type BeginOutcome = Result<Uint8Array<ArrayBuffer>, 'revision-damaged'>;
 
-export function doRecordJob(job: RecordJob): FreezeOutcome | BeginOutcome {
-  return job.kind === 'freeze' ? freeze(job.rows, job.newest) : begin(job.frozen);
+export function doRecordJob(job: RecordJob): FreezeOutcome | BeginOutcome | Replayed | Uint8Array<ArrayBuffer> {
+  switch (job.kind) {
+    case 'freeze':
+      return freeze(job.rows, job.newest);
+    case 'begin':
+      return begin(job.frozen);
+    case 'replay':
+      return replay(job);
+    case 'moment':
+      return freezeMoment(job);
+  }
 }
 
 function freeze(rows: StoredRig, newest: NewestRevisions): FreezeOutcome {

@@ -1,16 +1,21 @@
 import type { Clock } from '#base/clock.ts';
-import { refuse } from '#base/result.ts';
+import { ok, type Result, refuse } from '#base/result.ts';
 import type { NewestRevisions } from '#engine/check/type-findings.ts';
 import { CAPS } from '#wire/caps.ts';
 import type { StoredRig } from '../stored/stored-rig.ts';
 import { createThreadPool } from '../threads/thread-pool.ts';
 import { workerScript } from '../threads/worker-script.ts';
 import type { BeginOutcome, FreezeOutcome, Frozen, RecordJob } from './record-job.ts';
+import type { Replayed, ReplayJob } from './replay.ts';
 
-/** Freezes rigs, and makes documents of frozen ones, beside the thread that everybody's edits go through. */
+/** Freezes rigs, makes documents of frozen ones, and replays logs, beside the thread that everybody's edits go through. */
 export interface RecordWorkers {
   freeze(rows: StoredRig, newest: NewestRevisions): Promise<FreezeOutcome>;
   begin(frozen: Frozen): Promise<BeginOutcome>;
+  /** Goes on with the replay of a log. */
+  replay(job: Omit<ReplayJob, 'kind'>): Promise<Result<Replayed, 'rig-too-large'>>;
+  /** The frozen text of the rig that rows of a log amount to, deflated. */
+  moment(rows: StoredRig): Promise<Result<Uint8Array<ArrayBuffer>, 'rig-too-large'>>;
   /** Ends the threads that wait for a rig. */
   close(): void;
 }
@@ -36,6 +41,14 @@ export function createRecordWorkers(clock: Clock): RecordWorkers {
     async begin(frozen) {
       const answer = await pool.run({ kind: 'begin', frozen });
       return answer === 'too-much' ? refuse('revision-damaged') : (answer as BeginOutcome);
+    },
+    async replay(job) {
+      const answer = await pool.run({ kind: 'replay', ...job });
+      return answer === 'too-much' ? refuse('rig-too-large') : ok(answer as Replayed);
+    },
+    async moment(rows) {
+      const answer = await pool.run({ kind: 'moment', rows });
+      return answer === 'too-much' ? refuse('rig-too-large') : ok(answer as Uint8Array<ArrayBuffer>);
     },
     close: () => pool.close(),
   };

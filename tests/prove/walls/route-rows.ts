@@ -1,4 +1,5 @@
 import { randomId } from '#base/random-id.ts';
+import { momentPath } from '#wire/history.ts';
 import { typeFilePath, typeUploadPath } from '#wire/library.ts';
 import { revisionPath } from '#wire/record.ts';
 import type { Expected } from './procedure-rows.ts';
@@ -54,6 +55,11 @@ export const ROUTE_ROWS: Readonly<Record<string, RouteRow>> = {
   'GET /api/rigs/:rigId/revisions/:number/:part': {
     path: ({ rigId }) => revisionPath(rigId, 1, 'rig'),
     missing: () => revisionPath(randomId(), 1, 'rig'),
+    expected: { ...all('200'), nobody: '404', 'foreign lead': '404', 'removed member': '404' },
+  },
+  'GET /api/rigs/:rigId/moments/:seq': {
+    path: ({ rigId }) => momentPath(rigId, 1),
+    missing: () => momentPath(randomId(), 1),
     expected: { ...all('200'), nobody: '404', 'foreign lead': '404', 'removed member': '404' },
   },
   'GET /api/rigs/:rigId/sheets/:sheet': {
