@@ -1,5 +1,5 @@
 import type { ChangePart } from '#engine/history/change.ts';
-import type { Card } from '#engine/model/card.ts';
+import type { Card, CardKind } from '#engine/model/card.ts';
 import type { Fixture } from '#engine/model/fixture.ts';
 import { nameOfCard } from '#engine/model/read-card.ts';
 import { unitName } from './findings.ts';
@@ -11,7 +11,7 @@ export function nameOfRow(part: ChangePart, row: { readonly id: string }): strin
     case 'unit':
       return unitName(row as Fixture);
     case 'card':
-      return nameOfCard(row as Card);
+      return cardName(row as Card);
     case 'mode':
       return `${named.type} · ${named.mode}`;
     case 'position':
@@ -23,5 +23,35 @@ export function nameOfRow(part: ChangePart, row: { readonly id: string }): strin
       return named.text ?? '';
     case 'wanted':
       return named.type ?? '';
+  }
+}
+
+/** The cell that says what a card is of, where it has no name. */
+const CALLED: Partial<Readonly<Record<CardKind, string>>> = {
+  spare: 'type',
+  fault: 'called',
+  swap: 'called',
+  reading: 'called',
+  hire: 'item',
+};
+
+/** What a card is called: nothing, where its key is all that is known and is none that a person has ever read. */
+function cardName(card: Card): string {
+  switch (card.kind) {
+    case 'setup':
+    case 'tick':
+      return '';
+    case 'venue':
+      return String(card.cells.name ?? '');
+    case 'port':
+      return card.key.slice(card.key.lastIndexOf('.') + 1);
+    case 'node':
+    case 'splitter':
+    case 'contact':
+      return String(card.cells.name ?? '');
+    default: {
+      const field = CALLED[card.kind];
+      return field === undefined ? nameOfCard(card) : String(card.cells[field] ?? '');
+    }
   }
 }

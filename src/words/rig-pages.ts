@@ -13,6 +13,7 @@ export const RIG_MENU_WORDS = {
     runs: 'Runs',
     supply: 'Supply',
     revisions: 'Revisions',
+    history: 'History',
     'lists-in': 'Lists in',
     'sheets-out': 'Sheets out',
   },

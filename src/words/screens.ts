@@ -84,6 +84,11 @@ export function counted(count: number, one: string, many = `${one}s`): string {
 const DAY = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
 const MOMENT = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' });
 
+const TIME = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
+
+/** `14:02`, of an ISO 8601 moment, in this device's time zone. */
+export const sayTime = (iso: string) => TIME.format(new Date(iso));
+
 /** `25 November 2026`, of an ISO 8601 moment, in this device's time zone. */
 export const sayDay = (iso: string) => DAY.format(new Date(iso));
 

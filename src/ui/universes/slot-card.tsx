@@ -15,6 +15,7 @@ import type { RigStore } from '../live/rig-store.ts';
 import type { RowView } from '../live/row-views.ts';
 import { LockPart } from '../locks/lock-part.tsx';
 import { HazardsPart } from '../panels/library/hazards-part.tsx';
+import { ToHistory } from '../panels/rig/to-history.tsx';
 import { OriginPart } from './origin-part.tsx';
 import { PathPart } from './path-part.tsx';
 import { SlotRow } from './slot-row.tsx';
@@ -43,7 +44,10 @@ export function SlotCard({ store, id, marked, steps }: SlotCardProps) {
         <h3 className="text-name">{unitName(fixture)}</h3>
         <p className="text-soft">{what.filter((text) => text.trim() !== '').join(' · ')}</p>
       </div>
-      <div className="flex flex-wrap gap-x-5">{steps}</div>
+      <div className="flex flex-wrap gap-x-5">
+        {steps}
+        <ToHistory unit={id} />
+      </div>
       <LockPart store={store} id={id} />
       {mode?.pin ? <HazardsPart hazards={mode.pin.type.hazards} /> : null}
       <Known row={row} slots={slots} />

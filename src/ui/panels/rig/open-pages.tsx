@@ -5,6 +5,7 @@ import type { RigSummary } from '#wire/rigs.ts';
 import { NOT_FOUND } from '#words/screens.ts';
 import { OpenRig } from '../../live/open-rig.tsx';
 import { Workspace } from '../../workspace/workspace.tsx';
+import { HistoryPage } from '../history/history-page.tsx';
 import { ListsInPage } from '../lists-in/lists-in-page.tsx';
 import { NetworkPage } from '../network/network-page.tsx';
 import { Notice } from '../notice.tsx';
@@ -51,6 +52,8 @@ function Chosen({ rig, page }: { readonly rig: RigSummary; readonly page: RigPag
       return <UniversesPage rig={rig} />;
     case 'runs':
       return <RunsPage rig={rig} />;
+    case 'history':
+      return <HistoryPage rig={rig} />;
     case 'lists-in':
       return <ListsInPage rig={rig} />;
     case 'sheets-out':

@@ -5,6 +5,7 @@ export const RIG_PAGES = [
   'runs',
   'supply',
   'revisions',
+  'history',
   'lists-in',
   'sheets-out',
 ] as const;

@@ -17,6 +17,7 @@ import { Mark } from '../../kit/mark.tsx';
 import type { RowView } from '../../live/row-views.ts';
 import { cellText } from '../../live/rows/cell-text.ts';
 import { LockPart } from '../../locks/lock-part.tsx';
+import { ToHistory } from '../../panels/rig/to-history.tsx';
 import { OriginPart } from '../../universes/origin-part.tsx';
 import { PathPart } from '../../universes/path-part.tsx';
 import { UnitRibbon } from '../../universes/ribbon.tsx';
@@ -44,6 +45,7 @@ export function PhoneUnit({ sheet, id, onBack }: PhoneUnitProps) {
         <h2 className="text-title">{unitName(row.fixture)}</h2>
         <UnitDigits fixture={row.fixture} />
         <LockPart store={sheet.store} id={id} />
+        <ToHistory unit={id} />
         <Findings sheet={sheet} row={row} />
         <OriginPart fixture={row.fixture} />
         <PathPart store={sheet.store} fixture={row.fixture} />
