@@ -61,7 +61,7 @@ it('counts what is more than one sentence holds', () => {
     { part: 'card', card: 'supply', what: 'removed', field: null, count: 2 },
   ] as const;
   expect(stepSentence({ total: 166, changes: [], counts })).toBe(
-    'added 152 units, set the address of 12 units and removed 2 supplies',
+    'added 152 units, removed 2 supplies and set the address of 12 units',
   );
 });
 

@@ -53,6 +53,7 @@ export const HISTORY_FILTER_WORDS = {
 export const MOMENT_WORDS = {
   title: (moment: string) => `The rig on ${moment}`,
   titleUnknown: 'The rig as it was',
+  titleEmpty: 'The rig before anything was done',
   after: (who: string, did: string) => `After ${who} ${did}. You are looking only: nothing here changes the rig.`,
   looking: 'You are looking only: nothing here changes the rig.',
   back: 'Back to the history',
@@ -63,7 +64,6 @@ export const MOMENT_WORDS = {
       ...(units === 0 ? [] : [`${counted(units, 'thing')} at units`]),
       ...(rest === 0 ? [] : [`${counted(rest, 'thing')} of the rig`]),
     ]),
-  rig: 'The rig',
   units: (count: number) => counted(count, 'unit'),
   find: 'Find a unit',
   noUnits: 'No unit stood in it.',
@@ -82,13 +82,24 @@ export const MOMENT_WORDS = {
 /** What a step did, as one sentence without who and without a full stop: `moved Bar 1 · 4 from 1:101 to 2:1`. */
 export function stepSentence({ total, changes, counts }: Pick<HistoryStep, 'total' | 'changes' | 'counts'>): string {
   if (total <= TOLD_ONE_BY_ONE && changes.length === total) return listed(changes.map(changeSentence));
-  const said = counts.slice(0, MOST_KINDS).map(countSentence);
-  return listed([...said, ...(counts.length > MOST_KINDS ? ['more'] : [])]);
+  const shown = counts.slice(0, MOST_KINDS);
+  const rest = counts.length > MOST_KINDS ? ['more'] : [];
+  const came = (what: 'added' | 'removed') =>
+    shown.flatMap((each) => (each.what === what ? [partWords(each.part, each.card, each.count)] : []));
+  const [added, removed] = [came('added'), came('removed')];
+  const set = shown.flatMap((each) => (each.what === 'set' ? [setCount(each)] : []));
+  return listed([
+    ...(added.length === 0 ? [] : [`added ${joined(added)}`]),
+    ...(removed.length === 0 ? [] : [`removed ${joined(removed)}`]),
+    ...set,
+    ...rest,
+  ]);
 }
 
 /** Changes that one sentence tells; of more it counts them. */
 const TOLD_ONE_BY_ONE = 2;
 const MOST_KINDS = 4;
+const joined = (parts: readonly string[]): string => parts.join(', ');
 
 /** What one change changed: `set the circuit of Bar 1 · 4 to “12”`. */
 export function changeSentence({ name, long, change }: ToldChange): string {
@@ -207,10 +218,9 @@ function valueSentence(what: string, { field, before, after }: Change, main: str
 const plain = (value: Change['before']): string =>
   value === null ? '' : typeof value === 'string' ? `“${clipped(value)}”` : String(value);
 
-/** So many of one kind: `added 152 units`, `set the address of 12 units`. */
-function countSentence({ part, card, what, field, count }: ChangeCount): string {
+/** So many cells of one kind: `set the address of 12 units`. */
+function setCount({ part, card, field, count }: ChangeCount): string {
   const rows = partWords(part, card, count);
-  if (field === null) return `${what} ${rows}`;
   const cell = FIELDS.find((each) => each === field);
   if (part === 'unit' && cell !== undefined) return `set the ${FIELD_WORDS[cell]} of ${rows}`;
   return part === 'card' && card !== null

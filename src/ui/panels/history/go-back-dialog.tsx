@@ -57,7 +57,7 @@ export function GoBackDialog({ store, then, onClose, onDone }: GoBackDialogProps
       )}
       {refused === undefined ? null : <Message severity="blocker" said={{ what: refused }} />}
       <WhatChanges before={now} preview={preview} />
-      {rest.length === 0 ? null : <TaskLines tasks={{ units: [], rig: rest }} />}
+      {rest.length === 0 ? null : <TaskLines tasks={{ units: [], rig: rest }} first={10} />}
     </Dialog>
   );
 }

@@ -18,23 +18,25 @@ export function History({ store, rig }: HistoryProps) {
   const [place, go] = useHistoryPlace();
   const [said, setSaid] = useState('');
   return (
-    <div className="flex flex-col gap-4">
+    <>
       <SaidLine store={store} said={said} onUndo={() => setSaid(store.undo() === undefined ? '' : words.undone)} />
-      {place.moment === null ? (
-        <Timeline store={store} rig={rig} place={place} onGo={go} onSaid={setSaid} />
-      ) : (
-        <Moment
-          key={place.moment}
-          store={store}
-          rigId={rig.id}
-          seq={place.moment}
-          onBack={(text) => {
-            go({ ...place, moment: null });
-            setSaid(text);
-          }}
-        />
-      )}
-    </div>
+      <div className="flex flex-col gap-4">
+        {place.moment === null ? (
+          <Timeline store={store} rig={rig} place={place} onGo={go} onSaid={setSaid} />
+        ) : (
+          <Moment
+            key={place.moment}
+            store={store}
+            rigId={rig.id}
+            seq={place.moment}
+            onBack={(text) => {
+              go({ ...place, moment: null });
+              setSaid(text);
+            }}
+          />
+        )}
+      </div>
+    </>
   );
 }
 
@@ -50,7 +52,9 @@ function SaidLine({ store, said, onUndo }: SaidLineProps) {
   const mine = useSyncExternalStore(store.subscribeHistory, store.nextUndo);
   const undoes = said !== '' && said !== words.undone && OURS.includes(mine);
   return (
-    <div className="flex flex-wrap items-baseline gap-x-4">
+    <div
+      className={`flex flex-wrap items-baseline gap-x-4 ${said === '' ? '' : 'mb-4 border-b border-rule-strong bg-selected px-3 py-1'}`}
+    >
       <p role="status">{said}</p>
       {undoes ? <LinkButton onClick={onUndo}>{words.undo}</LinkButton> : null}
     </div>

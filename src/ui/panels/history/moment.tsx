@@ -36,7 +36,7 @@ export function Moment({ store, rigId, seq, onBack }: MomentProps) {
     <>
       <div className="flex flex-wrap items-center gap-x-5 gap-y-2">
         <h2 ref={heading} tabIndex={-1} className="text-title outline-none">
-          {step === undefined ? words.titleUnknown : words.title(sayMoment(step.at))}
+          {step === undefined ? words.titleUnknown : step === null ? words.titleEmpty : words.title(sayMoment(step.at))}
         </h2>
         <LinkButton onClick={() => onBack('')}>{words.back}</LinkButton>
         {differs && writable ? (
@@ -46,7 +46,9 @@ export function Moment({ store, rigId, seq, onBack }: MomentProps) {
         ) : null}
       </div>
       <p className="max-w-prose">
-        {step === undefined ? words.looking : words.after(step.byName ?? HISTORY_WORDS.somebody, stepSentence(step))}
+        {step === undefined || step === null
+          ? words.looking
+          : words.after(step.byName ?? HISTORY_WORDS.somebody, stepSentence(step))}
       </p>
       {refused === undefined ? null : <Message severity="blocker" said={refused} />}
       {then === undefined || tasks === undefined ? (

@@ -1,6 +1,5 @@
 import { useInfiniteQuery } from '@tanstack/react-query';
 import { useState } from 'react';
-import { canPutBack, putBackPlan } from '#engine/patch/put-back-plan.ts';
 import type { ToldChange } from '#wire/history.ts';
 import { changeSentence, HISTORY_WORDS as words } from '#words/history.ts';
 import { KIT_WORDS } from '#words/screens.ts';
@@ -8,7 +7,7 @@ import { useTRPC } from '../../kit/data/trpc.tsx';
 import { saidOf } from '../../kit/data/unreachable.ts';
 import { LinkButton } from '../../kit/link-button.tsx';
 import { Message } from '../../kit/message.tsx';
-import { carryOutPlan } from '../../workspace/carry-out-plan.ts';
+import { PutBack } from './put-back.tsx';
 import type { StepLineProps } from './step-line.tsx';
 
 type StepChangesProps = Pick<StepLineProps, 'store' | 'rig' | 'filter' | 'step' | 'writable' | 'onSaid'>;
@@ -17,6 +16,8 @@ type StepChangesProps = Pick<StepLineProps, 'store' | 'rig' | 'filter' | 'step' 
 export function StepChanges(props: StepChangesProps) {
   const { step } = props;
   const [all, setAll] = useState(false);
+  // The line itself says the only change there is.
+  if (step.total === 1) return null;
   if (all) return <AllChanges {...props} />;
   return (
     <>
@@ -56,26 +57,15 @@ interface ChangeListProps extends StepChangesProps {
   readonly changes: readonly ToldChange[];
 }
 
-function ChangeList({ store, changes, writable, onSaid }: ChangeListProps) {
-  const putBack = (told: ToldChange) => {
-    const why = carryOutPlan(store, putBackPlan(store.rig(), told.change));
-    onSaid(why ?? words.didPutBack(changeSentence(told)));
-  };
+function ChangeList({ changes, ...rest }: ChangeListProps) {
   return (
     <ul>
-      {changes.map((told) => {
-        const sentence = changeSentence(told);
-        return (
-          <li key={told.nth} className="flex flex-wrap items-baseline gap-x-4">
-            <span className="min-w-0 [overflow-wrap:anywhere]">{sentence}</span>
-            {writable && !told.long && canPutBack(told.change) ? (
-              <LinkButton aria-label={words.putBackOf(sentence)} onClick={() => putBack(told)}>
-                {words.putBack}
-              </LinkButton>
-            ) : null}
-          </li>
-        );
-      })}
+      {changes.map((told) => (
+        <li key={told.nth} className="flex flex-wrap items-baseline gap-x-4">
+          <span className="min-w-0 [overflow-wrap:anywhere]">{changeSentence(told)}</span>
+          <PutBack {...rest} told={told} />
+        </li>
+      ))}
     </ul>
   );
 }

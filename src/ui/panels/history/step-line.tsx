@@ -5,6 +5,7 @@ import { stepSentence, HISTORY_WORDS as words } from '#words/history.ts';
 import { sayTime } from '#words/screens.ts';
 import { LinkButton } from '../../kit/link-button.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
+import { PutBack } from './put-back.tsx';
 import { StepChanges } from './step-changes.tsx';
 
 export interface StepLineProps {
@@ -25,6 +26,7 @@ export function StepLine(props: StepLineProps) {
   const { step, rig, isCurrent, onAt, onMoment } = props;
   const [open, setOpen] = useState(false);
   const id = useId();
+  const only = step.total === 1 ? step.changes[0] : undefined;
   return (
     <li className="border-b border-rule">
       <button
@@ -49,6 +51,7 @@ export function StepLine(props: StepLineProps) {
         <div id={id} className="flex flex-col gap-2 pb-3 pl-6 sm:pl-20">
           <StepChanges {...props} />
           <div className="flex flex-wrap gap-x-5">
+            {only === undefined ? null : <PutBack {...props} told={only} />}
             {step.seq > 1 ? <LinkButton onClick={() => onMoment(step.seq - 1)}>{words.before}</LinkButton> : null}
             <LinkButton onClick={() => onMoment(step.seq)}>{words.after}</LinkButton>
           </div>

@@ -57,10 +57,10 @@ interface StretchPartProps extends StepListProps {
 function StretchPart({ stretch, current, onAt, steps: _all, ...rest }: StretchPartProps) {
   return (
     <div className="pt-2">
-      <h3 className="flex flex-wrap items-baseline gap-x-3">
-        <span className="font-serif text-large font-semibold">{stretch.byName ?? words.somebody}</span>
+      <div className="flex flex-wrap items-baseline gap-x-3">
+        <h3 className="text-large font-semibold">{stretch.byName ?? words.somebody}</h3>
         <span className="text-small text-soft">{words.between(sayTime(stretch.from), sayTime(stretch.to))}</span>
-      </h3>
+      </div>
       <ol>
         {stretch.steps.map((step) => (
           <StepLine key={step.seq} {...rest} step={step} isCurrent={step.seq === current} onAt={onAt} />

@@ -1,17 +1,23 @@
 import { useState } from 'react';
 import type { Tasks } from '#engine/diff/tasks.ts';
 import { MOMENT_WORDS as words } from '#words/history.ts';
-import { rigTaskSentence, taskUnit, unitTaskSentence } from '#words/tasks.ts';
+import { RIG_TASK_TITLES, rigTaskSentence, taskUnit, unitTaskSentence } from '#words/tasks.ts';
 import { LinkButton } from '../../kit/link-button.tsx';
 
 const STEP = 50;
 
+export interface TaskLinesProps {
+  readonly tasks: Tasks;
+  /** Lines that are shown before one asks for more. */
+  readonly first?: number;
+}
+
 /** What is to be done, line by line: at units in the order of their places, then what is of the whole rig. */
-export function TaskLines({ tasks }: { readonly tasks: Tasks }) {
-  const [most, setMost] = useState(STEP);
+export function TaskLines({ tasks, first = STEP }: TaskLinesProps) {
+  const [most, setMost] = useState(first);
   const lines = [
     ...tasks.units.map((task) => ({ key: task.key, of: taskUnit(task), text: unitTaskSentence(task) })),
-    ...tasks.rig.map((task) => ({ key: task.key, of: words.rig, text: rigTaskSentence(task) })),
+    ...tasks.rig.map((task) => ({ key: task.key, of: RIG_TASK_TITLES[task.kind], text: rigTaskSentence(task) })),
   ];
   return (
     <>

@@ -37,8 +37,9 @@ async function readMoment(rigId: string, seq: number): Promise<MomentAnswer> {
     : { rig: undefined, refused: { what: MOMENT_WORDS.unreadable } };
 }
 
-/** The last step up to a moment that changed something; undefined until it is known, or when there is none. */
-export function useStepAt(rigId: string, seq: number): HistoryStep | undefined {
+/** The last step up to a moment that changed something; undefined until it is known, null when there is none. */
+export function useStepAt(rigId: string, seq: number): HistoryStep | null | undefined {
   const filter = { unit: null, named: null, field: null, person: null, from: null, to: null };
-  return useQuery(useTRPC().history.steps.queryOptions({ rigId, filter, cursor: seq + 1 })).data?.steps[0];
+  const page = useQuery(useTRPC().history.steps.queryOptions({ rigId, filter, cursor: seq + 1 })).data;
+  return page === undefined ? undefined : (page.steps[0] ?? null);
 }
