@@ -41,6 +41,9 @@ const REFUSALS: { readonly [Code in PlanRefusal['code']]: Extract<PlanRefusal, {
   'not-on-run': { code: 'not-on-run' },
   'no-such-supply': { code: 'no-such-supply' },
   'one-phase': { code: 'one-phase', supply: 'House' },
+  'nothing-said': { code: 'nothing-said', of: 'fault' },
+  'no-such-card': { code: 'no-such-card', card: 'fault' },
+  'no-spare-left': { code: 'no-spare-left', type: 'Spot' },
 };
 
 describe('plans in words', () => {

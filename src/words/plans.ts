@@ -9,6 +9,7 @@ import type { FixtureId } from '#engine/model/ids.ts';
 import { compareNatural } from '#engine/model/natural-order.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import type { PlanRefusal } from '#engine/patch/plan-refusal.ts';
+import { CARD_WORDS } from './cards.ts';
 import { FIELD_WORDS, RULE_TITLES, unitName } from './findings.ts';
 
 /** What each plan is called where it is offered, undone or listed. */
@@ -41,6 +42,12 @@ export const PLAN_NAMES: Readonly<Record<PlanName, string>> = {
   'set-supply': 'Change a supply or circuit',
   balance: 'Balance the phases',
   'set-limit': 'Say what a position may hold',
+  'set-house': 'Change the record of the house',
+  'report-fault': 'Report a fault',
+  'mend-fault': 'Mark a fault mended',
+  'swap-device': 'Swap a device',
+  'note-reading': 'Note a reading',
+  'set-hire': 'Change a hired item',
   lock: 'Lock or free addresses',
   'put-back': 'Put a value back',
   'go-back': 'Go back to a moment',
@@ -106,10 +113,25 @@ export function planRefusalSentence(refusal: PlanRefusal, rig: Rig): string {
       return 'The supply is gone: someone took it away.';
     case 'one-phase':
       return `“${refusal.supply}” has one phase, so that there is nothing to balance.`;
+    case 'nothing-said':
+      return NOTHING_SAID[refusal.of];
+    case 'no-such-card':
+      return `The ${CARD_WORDS[refusal.card]} is gone: someone took it away. Look at the list again.`;
+    case 'no-spare-left':
+      return `No “${refusal.type}” is left among the spares. Count them again, or choose another.`;
     default:
       return unreachable(refusal);
   }
 }
+
+const NOTHING_SAID: Readonly<Record<Extract<PlanRefusal, { code: 'nothing-said' }>['of'], string>> = {
+  fault: 'Nothing is said of what is wrong. Write it in a few words.',
+  mending: 'Nothing is said of what was done. Write it in a few words.',
+  swap: 'Nothing is said of what comes in. Choose a spare, or write what it is.',
+  hours: 'The hours are a number above 0, such as 412. Write what the unit shows.',
+  firmware: 'No firmware is written. Write what the unit shows.',
+  line: 'There is nothing to add. Write it in one line first.',
+};
 
 /** Why an address stays as it is: `Bar 1 · 5 is locked (Ona Reeve): its address stays. Unlock it first.` */
 export function lockedSentence(fixture: Fixture | undefined): string {

@@ -41,6 +41,7 @@ export const DEAL_WORDS: Partial<Readonly<Record<Rule, string>>> = {
   'lines-unbalanced': 'see the load',
   'volts-unsaid': 'see the load',
   'limit-unsigned': 'see the weight',
+  'fault-open': 'see its upkeep',
 };
 
 export const PICKER_WORDS = {

@@ -67,6 +67,7 @@ export const SHEET_WORDS = {
   hazards: 'Hazards',
   positions: 'Positions',
   loads: 'Loads',
+  upkeep: 'Upkeep',
   notes: 'Notes',
   close: 'Close',
   apply: 'Apply',

@@ -31,6 +31,7 @@ import { unknownMode } from './unknown-mode.ts';
 import { unknownType } from './unknown-type.ts';
 import { unpatched } from './unpatched.ts';
 import { unreadable } from './unreadable.ts';
+import { UpkeepChecker } from './upkeep-checker.ts';
 
 export type FindingCounts = Readonly<Record<Severity, number>>;
 
@@ -88,6 +89,7 @@ class RigChecker implements Checker {
     new GroupedChecker(circuitRule),
     new GroupedChecker(positionRule),
     new SupplyChecker(),
+    new UpkeepChecker(),
   ];
   readonly #naming = new Map<FixtureId, readonly Finding[]>();
   #counts: FindingCounts = Object.freeze({ blocker: 0, caution: 0, note: 0 });

@@ -51,6 +51,7 @@ export const SEVERITY_OF: Readonly<Record<Rule, Severity>> = Object.freeze({
   'volts-unsaid': 'caution',
   'position-weight-unknown': 'caution',
   'limit-unsigned': 'caution',
+  'fault-open': 'caution',
   'acting-as-one': 'note',
   'channel-shared': 'note',
   'firmware-wanted': 'note',

@@ -72,6 +72,12 @@ export type PlanName =
   | 'set-supply'
   | 'balance'
   | 'set-limit'
+  | 'set-house'
+  | 'report-fault'
+  | 'mend-fault'
+  | 'swap-device'
+  | 'note-reading'
+  | 'set-hire'
   | 'lock'
   | 'put-back'
   | 'go-back';

@@ -2,8 +2,9 @@ import type { CardField, CardKind } from './card.ts';
 import { NETWORK_RULES, type NetworkTrouble } from './network-trouble.ts';
 import { RUN_RULES, type RunTrouble } from './run-trouble.ts';
 import { SUPPLY_RULES, type SupplyTrouble } from './supply-trouble.ts';
+import { UPKEEP_RULES, type UpkeepTrouble } from './upkeep-trouble.ts';
 
-/** What a rule found in what the crew says of network, lines, feeds and limits. Each union member is one rule. */
+/** What a rule found in what the crew says of network, lines, feeds, limits and upkeep. Each union member is one rule. */
 export type PlantTrouble =
   /** A cell of a card that cannot be what stands in it. */
   | {
@@ -16,7 +17,8 @@ export type PlantTrouble =
     }
   | NetworkTrouble
   | RunTrouble
-  | SupplyTrouble;
+  | SupplyTrouble
+  | UpkeepTrouble;
 
 export type PlantRule = PlantTrouble['rule'];
 
@@ -25,4 +27,5 @@ export const PLANT_RULES = [
   ...NETWORK_RULES,
   ...RUN_RULES,
   ...SUPPLY_RULES,
+  ...UPKEEP_RULES,
 ] as const satisfies readonly PlantRule[];

@@ -1,4 +1,5 @@
 import type { Universe } from '../model/address.ts';
+import type { CardKind } from '../model/card.ts';
 import type { Field } from '../model/field.ts';
 import type { Rule } from '../model/finding.ts';
 import type { FixtureId } from '../model/ids.ts';
@@ -59,4 +60,10 @@ export type PlanRefusal =
   /** The supply is not there any more. */
   | { readonly code: 'no-such-supply' }
   /** A supply of one phase has nothing to balance. */
-  | { readonly code: 'one-phase'; readonly supply: string };
+  | { readonly code: 'one-phase'; readonly supply: string }
+  /** What the request is about was not said. */
+  | { readonly code: 'nothing-said'; readonly of: 'fault' | 'mending' | 'swap' | 'hours' | 'firmware' | 'line' }
+  /** The card is not there any more. */
+  | { readonly code: 'no-such-card'; readonly card: CardKind }
+  /** None of the spare is left to take. */
+  | { readonly code: 'no-spare-left'; readonly type: string };

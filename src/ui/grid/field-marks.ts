@@ -41,6 +41,7 @@ function fieldsOf(row: Pick<RowView, 'fixture' | 'mode'>, finding: Finding): rea
     case 'unknown-mode':
       return ['mode'];
     case 'same-place':
+    case 'fault-open':
       return ['unit'];
     case 'channel-on-unlike':
     case 'channel-shared':

@@ -27,6 +27,7 @@ const PANELS: Partial<Readonly<Record<Rule, PanelName>>> = {
   'lines-unbalanced': 'loads',
   'volts-unsaid': 'loads',
   'limit-unsigned': 'loads',
+  'fault-open': 'upkeep',
 };
 
 /** The panel in which a finding is dealt with; undefined when a plan, or a look at the row, does. */

@@ -56,6 +56,7 @@ export type PanelName =
   | 'hazards'
   | 'positions'
   | 'loads'
+  | 'upkeep'
   | 'notes'
   | 'keys';
 

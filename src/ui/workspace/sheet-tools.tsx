@@ -29,6 +29,7 @@ const PANELS = [
   'hazards',
   'positions',
   'loads',
+  'upkeep',
   'notes',
   'keys',
 ] as const;
@@ -42,6 +43,7 @@ const ON_A_PHONE: readonly PanelName[] = [
   'hazards',
   'positions',
   'loads',
+  'upkeep',
   'notes',
 ];
 
