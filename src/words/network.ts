@@ -9,8 +9,6 @@ import { counted } from './screens.ts';
 export const NETWORK_WORDS = {
   title: 'Network',
   summary: (universes: number, nodes: number) => `${counted(universes, 'universe')} · ${counted(nodes, 'device')}`,
-  undo: 'Undo',
-  redo: 'Redo',
   reader: 'You are a reader here: the network is shown as it stands.',
 
   convention: 'Convention of numbers',

@@ -12,6 +12,8 @@ export const RIG_MENU_WORDS = {
     network: 'Network',
     runs: 'Runs',
     supply: 'Supply',
+    house: 'House',
+    upkeep: 'Upkeep',
     revisions: 'Revisions',
     history: 'History',
     'lists-in': 'Lists in',

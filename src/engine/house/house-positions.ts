@@ -1,4 +1,4 @@
-import { rowsOf } from '#base/table.ts';
+import { getRow, rowsOf } from '#base/table.ts';
 import { compareNatural } from '../model/natural-order.ts';
 import { type Place, recordOf } from '../model/record.ts';
 import type { Rig } from '../model/rig.ts';
@@ -9,6 +9,8 @@ export interface HousePosition {
   /** Its folded name. */
   readonly key: string;
   readonly name: string;
+  /** Where it stands in the order; null: not in it. */
+  readonly order: number | null;
   readonly load: PositionLoad;
   readonly place: Place | undefined;
 }
@@ -33,6 +35,7 @@ export function housePositions(rig: Rig): readonly HousePosition[] {
   return names.map(([key, name]) => ({
     key,
     name,
+    order: getRow(rig.positions, key)?.order ?? null,
     load: loads.get(key) ?? emptyLoad(key, name),
     place: places.get(key),
   }));

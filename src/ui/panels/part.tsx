@@ -5,14 +5,16 @@ export interface PartProps {
   readonly about?: string;
   /** What can be done with the whole part, beside its title. */
   readonly actions?: ReactNode;
+  /** Where a link within the page leads. */
+  readonly anchor?: string;
   readonly children: ReactNode;
 }
 
 /** A part of a page under its own heading, ruled like a group of a sheet. */
-export function Part({ title, about, actions, children }: PartProps) {
+export function Part({ title, about, actions, anchor, children }: PartProps) {
   const id = useId();
   return (
-    <section aria-labelledby={id}>
+    <section id={anchor} aria-labelledby={id}>
       <div className="flex flex-wrap items-baseline gap-x-4 gap-y-1 border-b border-ink pb-1">
         <h2 id={id} className="text-name">
           {title}

@@ -23,14 +23,29 @@ export interface CardCellProps {
   readonly disabled: boolean;
   /** Id of a list of values to offer. */
   readonly list?: string;
+  /** Cells that a card gets with its first: what makes it one. */
+  readonly begins?: Readonly<Record<string, CellValue>> | undefined;
 }
 
 /** One cell of a card: written when it is left, and marked where it cannot be read. */
-export function CardCell({ store, rig, plan, card, of, field, name, placeholder, disabled, list }: CardCellProps) {
+export function CardCell({
+  store,
+  rig,
+  plan,
+  card,
+  of,
+  field,
+  name,
+  placeholder,
+  disabled,
+  list,
+  begins,
+}: CardCellProps) {
   const kind = cellKindOf(card, field);
-  const value: CellValue = getRow(rig.cards, cardId(card, of))?.cells[field] ?? null;
+  const stored = getRow(rig.cards, cardId(card, of))?.cells;
+  const value: CellValue = stored?.[field] ?? null;
   const write = (next: CellValue) => {
-    store.apply({ name: plan, edits: setCard(card, of, { [field]: next }) });
+    store.apply({ name: plan, edits: setCard(card, of, { ...(stored === undefined ? begins : {}), [field]: next }) });
   };
   if (kind.is === 'choice') {
     const known = readCardCell(kind, value);

@@ -14,6 +14,7 @@ import { PlansPanel } from './panels/plans/plans-panel.tsx';
 import { PositionsPanel } from './panels/positions-panel.tsx';
 import { SlotsPanel } from './panels/slots-panel.tsx';
 import { TypesPanel } from './panels/types/types-panel.tsx';
+import { UpkeepPanel } from './panels/upkeep-panel.tsx';
 
 export interface OpenPanelProps {
   readonly sheet: Sheet;
@@ -48,6 +49,8 @@ export function OpenPanel({ sheet, panel, onGo, onGoTo, onClose }: OpenPanelProp
       return <PositionsPanel sheet={sheet} onClose={onClose} />;
     case 'loads':
       return <LoadsPanel sheet={sheet} onClose={onClose} />;
+    case 'upkeep':
+      return <UpkeepPanel sheet={sheet} onClose={onClose} />;
     case 'notes':
       return <NotesPanel sheet={sheet} onClose={onClose} />;
     case 'keys':

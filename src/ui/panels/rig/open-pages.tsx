@@ -6,6 +6,7 @@ import { NOT_FOUND } from '#words/screens.ts';
 import { OpenRig } from '../../live/open-rig.tsx';
 import { Workspace } from '../../workspace/workspace.tsx';
 import { HistoryPage } from '../history/history-page.tsx';
+import { HousePage } from '../house/house-page.tsx';
 import { ListsInPage } from '../lists-in/lists-in-page.tsx';
 import { NetworkPage } from '../network/network-page.tsx';
 import { Notice } from '../notice.tsx';
@@ -14,6 +15,7 @@ import { RunsPage } from '../runs/runs-page.tsx';
 import { SheetsOutPage } from '../sheets-out/sheets-out-page.tsx';
 import { SupplyPage } from '../supply/supply-page.tsx';
 import { UniversesPage } from '../universes/universes-page.tsx';
+import { UpkeepPage } from '../upkeep/upkeep-page.tsx';
 import { type RigPage, rigAddress } from './rig-address.ts';
 import { RigGate } from './rig-gate.tsx';
 
@@ -64,6 +66,10 @@ function Chosen({ rig, page }: { readonly rig: RigSummary; readonly page: RigPag
       return <RevisionsPage rig={rig} />;
     case 'supply':
       return <SupplyPage rig={rig} />;
+    case 'house':
+      return <HousePage rig={rig} />;
+    case 'upkeep':
+      return <UpkeepPage rig={rig} />;
     default:
       return unreachable(page);
   }

@@ -4,6 +4,8 @@ export const RIG_PAGES = [
   'network',
   'runs',
   'supply',
+  'house',
+  'upkeep',
   'revisions',
   'history',
   'lists-in',

@@ -8,11 +8,11 @@ import { LinkButton } from '../../kit/link-button.tsx';
 import { CardCell } from '../../plant/card-cell.tsx';
 import { Cautions } from '../../plant/cautions.tsx';
 import { FindingLines } from '../../plant/finding-lines.tsx';
+import { Labelled } from '../../plant/labelled.tsx';
 import { PositionBar } from '../../plant/position-bar.tsx';
 import { Part } from '../part.tsx';
 import { AddLimit } from './add-limit.tsx';
 import { CardActs } from './card-acts.tsx';
-import { Labelled } from './labelled.tsx';
 import { largest, type Scene } from './scene.ts';
 import { UnitChips } from './unit-chips.tsx';
 

@@ -5,8 +5,8 @@ import { CONTINUOUS_SHARE, FIRST_RULES, NOMINAL_VOLTAGES } from '#engine/supply/
 import { SUPPLY_WORDS as words } from '#words/supply.ts';
 import { BareSelect } from '../../kit/select.tsx';
 import { CardCell } from '../../plant/card-cell.tsx';
+import { Labelled } from '../../plant/labelled.tsx';
 import { Part } from '../part.tsx';
-import { Labelled } from './labelled.tsx';
 import type { Scene } from './scene.ts';
 
 const VOLTS = 'nominal-volts';

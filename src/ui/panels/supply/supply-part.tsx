@@ -5,11 +5,11 @@ import { supplyAbout, supplyTotal, SUPPLY_WORDS as words } from '#words/supply.t
 import { LinkButton } from '../../kit/link-button.tsx';
 import { CardCell } from '../../plant/card-cell.tsx';
 import { FindingLines } from '../../plant/finding-lines.tsx';
+import { Labelled } from '../../plant/labelled.tsx';
 import { LoadBar } from '../../plant/load-bar.tsx';
 import { AddNamed } from './add-named.tsx';
 import { CardActs } from './card-acts.tsx';
 import { CircuitList } from './circuit-list.tsx';
-import { Labelled } from './labelled.tsx';
 import type { Scene } from './scene.ts';
 
 export interface SupplyPartProps {

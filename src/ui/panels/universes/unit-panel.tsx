@@ -1,10 +1,12 @@
 import type { FixtureId } from '#engine/model/ids.ts';
 import { RIBBONS_WORDS } from '#words/ribbons.ts';
 import { SLOT_CARD_WORDS } from '#words/slots.ts';
+import { UPKEEP_WORDS } from '#words/upkeep.ts';
 import { LinkButton } from '../../kit/link-button.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
 import { type BlockCursor, blockOfKey, cursorSeat, type Ribbons } from '../../universes/block-cursor.ts';
 import { SlotCard } from '../../universes/slot-card.tsx';
+import { UnitUpkeep } from '../../upkeep/unit-upkeep.tsx';
 import { Panel } from '../../workspace/panel.tsx';
 import { ToSheet } from '../rig/to-sheet.tsx';
 
@@ -44,6 +46,12 @@ export function UnitPanel({ store, id, ribbons, cursor, onStep, onOpen, onClose,
           </>
         }
       />
+      <details>
+        <summary className="flex min-h-control cursor-pointer items-center underline decoration-edge underline-offset-[0.2em]">
+          {UPKEEP_WORDS.title}
+        </summary>
+        <UnitUpkeep key={id} store={store} id={id} />
+      </details>
     </Panel>
   );
 }

@@ -11,6 +11,7 @@ import { Button } from '../../kit/button.tsx';
 import { LinkButton } from '../../kit/link-button.tsx';
 import { Mark } from '../../kit/mark.tsx';
 import { TextField } from '../../kit/text-field.tsx';
+import { today } from '../../kit/today.ts';
 import { useCalmRig } from '../../live/use-calm-rig.ts';
 import { Panel } from '../panel.tsx';
 
@@ -117,11 +118,4 @@ function Signing({ sheet, of: { signature, toSign, open }, hazard }: SigningProp
       </Button>
     </form>
   );
-}
-
-/** Today where the person is, as `2026-11-25`. */
-function today(): string {
-  const now = new Date();
-  const two = (part: number) => String(part).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

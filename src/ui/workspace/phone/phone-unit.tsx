@@ -1,10 +1,11 @@
-import { useId } from 'react';
+import { useId, useState } from 'react';
 import { isAddressField } from '#engine/model/cell-text.ts';
 import type { PersonField } from '#engine/model/field.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import { isLocked } from '#engine/model/locked.ts';
 import { findingSentenceFor, unitName } from '#words/findings.ts';
 import { COLUMN_WORDS, PHONE_WORDS, PLANS_WORDS } from '#words/sheet.ts';
+import { UPKEEP_WORDS } from '#words/upkeep.ts';
 import { isWritable, writeCells } from '../../grid/plans/write-cells.ts';
 import { moveSelection, selectCell } from '../../grid/selection.ts';
 import type { Sheet } from '../../grid/sheet.ts';
@@ -21,6 +22,7 @@ import { ToHistory } from '../../panels/rig/to-history.tsx';
 import { OriginPart } from '../../universes/origin-part.tsx';
 import { PathPart } from '../../universes/path-part.tsx';
 import { UnitRibbon } from '../../universes/ribbon.tsx';
+import { QuickReport } from '../../upkeep/quick-report.tsx';
 import { PlanLink } from '../plan-link.tsx';
 import { UnitDigits } from './unit-digits.tsx';
 
@@ -34,6 +36,7 @@ export interface PhoneUnitProps {
 export function PhoneUnit({ sheet, id, onBack }: PhoneUnitProps) {
   const row = useRow(sheet.store, id);
   const columns = useSheet(sheet, (state) => state.columns);
+  const [reporting, setReporting] = useState(false);
   if (row === undefined) return null;
   const go = (lines: 1 | -1) => {
     const { selection } = sheet.state();
@@ -72,12 +75,18 @@ export function PhoneUnit({ sheet, id, onBack }: PhoneUnitProps) {
         ) : null}
       </div>
       <div className="grid grid-cols-3 gap-2 border-t border-rule-strong bg-paper px-4 py-2">
+        {sheet.store.canEdit() ? (
+          <Button className="col-span-3" onClick={() => setReporting(true)}>
+            {UPKEEP_WORDS.report}
+          </Button>
+        ) : null}
         <Button onClick={() => go(-1)}>{PHONE_WORDS.previous}</Button>
         <Button onClick={onBack}>{PHONE_WORDS.back}</Button>
         <Button look="main" onClick={() => go(1)}>
           {PHONE_WORDS.next}
         </Button>
       </div>
+      {reporting ? <QuickReport store={sheet.store} id={id} onClose={() => setReporting(false)} /> : null}
     </div>
   );
 }

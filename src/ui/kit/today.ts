@@ -1,0 +1,6 @@
+/** Today where the person is, as `2026-11-25`. */
+export function today(): string {
+  const now = new Date();
+  const two = (part: number) => String(part).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
