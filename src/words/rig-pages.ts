@@ -31,9 +31,11 @@ export function rigAbout({ kind, venueName, crewName, startedFrom }: RigSummary)
 export const SHEETS_OUT_WORDS = {
   title: 'Sheets out',
   about:
-    'Each sheet is a CSV file of the rig as it is saved on the server now. The findings that stand are printed at its foot.',
+    'Each sheet is a CSV file of the rig as it is saved on the server now, or is printed as it stands on this device. The findings that stand are at its foot.',
   bom: 'Mark the files as UTF-8 with a byte order mark',
   bomHint: 'Some spreadsheets need it to show letters such as ü and é.',
+  printWord: 'print',
+  print: (sheet: string) => `Print the ${sheet.toLowerCase()}`,
   download: (sheet: string) => `Take out the ${sheet.toLowerCase()}`,
   address: 'The address beside each sheet is for scripts and other programs, with your sign-in.',
   unsaved: 'Edits that are on this device only are not in the files yet.',

@@ -1,15 +1,18 @@
+import { getRow } from '#base/table.ts';
 import type { Finding } from '#engine/model/finding.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { PATCH_HEADINGS } from '#engine/sheet/patch-format.ts';
-import type { Sheet, SheetColumn, SheetKind, Standing } from '#engine/sheet/sheet.ts';
+import type { RecordStanding, SheetColumn, SheetKind, SheetPart, Standing } from '#engine/sheet/sheet.ts';
 import { CARD_CHOICE_WORDS } from './cards.ts';
-import { findingSentence } from './findings.ts';
+import { findingSentence, unitName } from './findings.ts';
 import { CAUTION_FOOT, hazardCautions } from './fixture-types.ts';
+import { HOUSE_WORDS } from './house.ts';
 import { loadStanding } from './loads.ts';
 import { RUN_STANDING } from './run-names.ts';
 import { PRODUCT } from './screens.ts';
 import { SLOT_WORDS } from './slots.ts';
 import { CHART_WORDS } from './type-chart.ts';
+import { HIRE_STATE_WORDS, UPKEEP_WORDS } from './upkeep.ts';
 
 /** What each sheet is called. */
 export const SHEET_TITLES: Readonly<Record<SheetKind, string>> = {
@@ -23,6 +26,8 @@ export const SHEET_TITLES: Readonly<Record<SheetKind, string>> = {
   findings: 'Findings',
   network: 'Network sheet',
   runs: 'Run sheet',
+  'tech-pack': 'Tech pack',
+  'fault-list': 'Fault list',
 };
 
 /** What each sheet is for, in a line. */
@@ -37,6 +42,9 @@ export const SHEET_ABOUT: Readonly<Record<SheetKind, string>> = {
   findings: 'What the check found, with every unit it concerns.',
   network: 'Every universe in use with its numbers on the network, the node and port it comes out of, and its run.',
   runs: 'Every data line in the order in which it passes units and splitters, with its metres and unit loads.',
+  'tech-pack':
+    'The house for whoever comes in: positions and their limits, feeds, data, standing units, spares, contacts, notes.',
+  'fault-list': 'Every fault that is open, by where the unit hangs, and what is hired in and has to go back.',
 };
 
 const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HEADINGS>, string>> = {
@@ -99,7 +107,54 @@ const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HE
   task: 'What to do',
   was: 'Was',
   becomes: 'Is to be',
+  fact: 'What',
+  said: 'As the house says',
+  numbering: 'Numbers run',
+  trim: 'Trim in m',
+  outletAt: 'Outlet at',
+  connector: 'Connector',
+  phases: 'Phases',
+  supplyAmps: 'Amps a line',
+  outlet: 'Outlet',
+  carries: 'Carries',
+  endsAt: 'Its line ends at',
+  role: 'Role',
+  ports: 'Number of ports',
+  spare: 'Spare',
+  number: 'Number',
+  where: 'Where it is',
+  name: 'Name',
+  phone: 'Phone',
+  email: 'E-mail',
+  note: 'Note',
+  faultOf: 'Unit',
+  fault: 'What is wrong',
+  seenBy: 'Seen by',
+  seenOn: 'Seen on',
+  item: 'Item',
+  hiredFrom: 'From',
+  due: 'Due back',
+  stands: 'Stands',
 };
+
+/** What each table of a sheet of several is called. */
+const PART_TITLES: Readonly<Record<SheetPart, string>> = {
+  house: 'The house',
+  positions: 'Positions',
+  supplies: 'Supplies',
+  circuits: 'Circuits',
+  outlets: 'Data outlets',
+  nodes: 'Nodes',
+  universes: 'Universes',
+  units: 'Standing units by position and type',
+  spares: 'Spares',
+  contacts: 'Contacts',
+  notes: 'Notes',
+  faults: 'Open faults',
+  hires: 'Hired in, to go back',
+};
+
+export const sheetPartTitle = (part: SheetPart): string => PART_TITLES[part];
 
 /** What heads a column of any sheet. */
 export function sheetHeading(column: SheetColumn): string {
@@ -118,16 +173,31 @@ export function madeLine(madeAt: number): string {
   return `Made ${time} UTC with ${PRODUCT}`;
 }
 
-/** What stands on a sheet of a rig beside its rows, in words. */
-export const standingOf = (rig: Rig, findings: readonly Finding[]): Standing => ({
+/** What stands on a sheet of a rig beside its rows, in words. `today`: the day it is made, `2026-11-25`; empty for none. */
+export const standingOf = (rig: Rig, findings: readonly Finding[], today = ''): Standing => ({
   findings,
   say: (finding) => findingSentence(finding, rig),
   slots: SLOT_WORDS,
   runs: RUN_STANDING,
   loads: loadStanding(rig),
+  record: recordStanding(rig, today),
   cautions: hazardCautions,
   cautionFoot: CAUTION_FOOT,
   way: (by) => CARD_CHOICE_WORDS[by] ?? by,
+});
+
+/** What a sheet says of the record of a house. */
+const recordStanding = (rig: Rig, today: string): RecordStanding => ({
+  fact: (of) => HOUSE_WORDS.venue[of],
+  choice: (word) => CARD_CHOICE_WORDS[word] ?? word,
+  noLimit: 'nobody has stated it',
+  unit: ({ unit, called }) => {
+    const fixture = getRow(rig.fixtures, unit);
+    return fixture === undefined ? UPKEEP_WORDS.goneUnit(called) : unitName(fixture);
+  },
+  hire: (state) => HIRE_STATE_WORDS[state],
+  today,
+  cautions: [UPKEEP_WORDS.hot, UPKEEP_WORDS.swapCaution],
 });
 
 export const NOTHING_STANDS = 'No findings stand.';

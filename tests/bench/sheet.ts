@@ -7,7 +7,7 @@ import type { Sheet, SheetCell } from '#engine/sheet/sheet.ts';
 import { unguardText } from '#exchange/csv/formula-guard.ts';
 import { encodeChunks } from '#exchange/csv/write-csv.ts';
 import { writeSheet } from '#exchange/csv/write-sheet.ts';
-import { NOTHING_STANDS, sheetHead, sheetHeading, standingOf } from '#words/sheets.ts';
+import { NOTHING_STANDS, sheetHead, sheetHeading, sheetPartTitle, standingOf } from '#words/sheets.ts';
 import type { Outcome } from './frame/bench.ts';
 import { largeRig } from './frame/large-rig.ts';
 import { measure, percentile, spellTime } from './frame/measure.ts';
@@ -46,7 +46,12 @@ export function run({ smoke }: { readonly smoke: boolean }): Outcome {
 
 type Rows = readonly (readonly SheetCell[])[];
 
-const words = { head: sheetHead('patch', 'Large rig', 0), heading: sheetHeading, nothingStands: NOTHING_STANDS };
+const words = {
+  head: sheetHead('patch', 'Large rig', 0),
+  heading: sheetHeading,
+  part: sheetPartTitle,
+  nothingStands: NOTHING_STANDS,
+};
 
 function allBytes(sheet: Sheet): number {
   let bytes = 0;

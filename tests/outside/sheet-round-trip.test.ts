@@ -17,7 +17,7 @@ import { writeSheet } from '#exchange/csv/write-sheet.ts';
 import { hostileRig } from '#tests/support/hostile-rig.ts';
 import { importBytes } from '#tests/support/import-bytes.ts';
 import { findingSentence } from '#words/findings.ts';
-import { NOTHING_STANDS, sheetHead, sheetHeading, standingOf } from '#words/sheets.ts';
+import { NOTHING_STANDS, sheetHead, sheetHeading, sheetPartTitle, standingOf } from '#words/sheets.ts';
 
 describe('sheets out and in again', () => {
   it('gives the same rig: export, then import into an empty one', () => {
@@ -103,6 +103,7 @@ function bytesOf(kind: SheetKind, rig: Rig, mark: 'no-mark' | 'byte-order-mark')
   const words = {
     head: sheetHead(kind, '=Rig; "one"\n', 1_790_000_000_000),
     heading: sheetHeading,
+    part: sheetPartTitle,
     nothingStands: NOTHING_STANDS,
   };
   return Buffer.concat([...encodeChunks(writeSheet(sheetOf(kind, rig), words), mark)]);

@@ -3,12 +3,14 @@ import type { Rig } from '../model/rig.ts';
 import { channelSheet } from './channel-sheet.ts';
 import { channelSlotSheet } from './channel-slot-sheet.ts';
 import { circuitSheet } from './circuit-sheet.ts';
+import { faultList } from './fault-list.ts';
 import { findingSheet } from './finding-sheet.ts';
 import { networkSheet } from './network-sheet.ts';
 import { patchSheet } from './patch-sheet.ts';
 import { positionSheet } from './position-sheet.ts';
 import { runSheet } from './run-sheet.ts';
 import type { Sheet, SheetKind, Standing } from './sheet.ts';
+import { techPack } from './tech-pack.ts';
 import { universeSheet } from './universe-sheet.ts';
 import { universeSlotSheet } from './universe-slot-sheet.ts';
 
@@ -35,6 +37,10 @@ export function makeSheet(kind: SheetKind, rig: Rig, standing: Standing): Sheet 
       return networkSheet(rig, standing);
     case 'runs':
       return runSheet(rig, standing);
+    case 'tech-pack':
+      return techPack(rig, standing);
+    case 'fault-list':
+      return faultList(rig, standing);
     default:
       return unreachable(kind);
   }

@@ -6,9 +6,11 @@ import type { Hazards } from '../model/fixture-type.ts';
 import { foldName } from '../model/ids.ts';
 import type { NamedSource } from '../model/named-source.ts';
 import type { Delivery } from '../model/plant.ts';
+import type { House } from '../model/record.ts';
 import type { Mode, Rig } from '../model/rig.ts';
 import { hasCopies } from '../type/copied-types.ts';
 import type { PinnedUse } from '../type/pin-slots.ts';
+import type { HireState } from '../upkeep/hires-due.ts';
 import type { PatchColumn } from './patch-format.ts';
 import type { SlotState } from './universe-slots.ts';
 
@@ -23,6 +25,8 @@ export const SHEET_KINDS = [
   'findings',
   'network',
   'runs',
+  'tech-pack',
+  'fault-list',
 ] as const;
 
 export type SheetKind = (typeof SHEET_KINDS)[number];
@@ -34,7 +38,7 @@ export type SheetCell = string | number | null;
  * `first` and `last` are the ends of a slot run, `break` which of a fixture's breaks it is and `ownSlot` which slot of that
  * break, `units` and `channels` name several. `cell` to `values` are what a slot does, `count` to `sum` what units draw and weigh,
  * `supply` to `used` what feeds them, `extra` to `remaining` what may hang there, `standing` the findings of that row,
- * `task` to `becomes` what is to be done.
+ * `task` to `becomes` what is to be done, `fact` to `note` what the house says of itself, `faultOf` to `stands` what has to be mended or given back.
  */
 export type SheetColumn =
   | PatchColumn
@@ -96,7 +100,35 @@ export type SheetColumn =
   | 'standing'
   | 'task'
   | 'was'
-  | 'becomes';
+  | 'becomes'
+  | 'fact'
+  | 'said'
+  | 'numbering'
+  | 'trim'
+  | 'outletAt'
+  | 'connector'
+  | 'phases'
+  | 'supplyAmps'
+  | 'outlet'
+  | 'carries'
+  | 'endsAt'
+  | 'role'
+  | 'ports'
+  | 'spare'
+  | 'number'
+  | 'where'
+  | 'name'
+  | 'phone'
+  | 'email'
+  | 'note'
+  | 'faultOf'
+  | 'fault'
+  | 'seenBy'
+  | 'seenOn'
+  | 'item'
+  | 'hiredFrom'
+  | 'due'
+  | 'stands';
 
 /** A line under the table: a part of the rig that is no fixture, so that the sheet is the whole rig, or a finding. */
 export type FootLine =
@@ -133,7 +165,44 @@ export interface Sheet {
   readonly rows: Iterable<readonly SheetCell[]>;
   /** How many rows there are. */
   readonly length: number;
+  /** Of a sheet of several tables: they stand one below the other, and it has no rows of its own. */
+  readonly tables?: readonly SheetTable[];
   readonly foot: readonly FootLine[];
+}
+
+/** What each table of a sheet of several is of. */
+export type SheetPart =
+  | 'house'
+  | 'positions'
+  | 'supplies'
+  | 'circuits'
+  | 'outlets'
+  | 'nodes'
+  | 'universes'
+  | 'units'
+  | 'spares'
+  | 'contacts'
+  | 'notes'
+  | 'faults'
+  | 'hires';
+
+/** One table of a sheet of several. */
+export interface SheetTable extends Pick<Sheet, 'columns' | 'rows' | 'length'> {
+  readonly part: SheetPart;
+}
+
+/** How what the record of a house says is said, and which day it is: `2026-11-25`, empty when nobody knows. */
+export interface RecordStanding {
+  readonly fact: (of: keyof House) => string;
+  /** One of the few words that a cell of a card may be. */
+  readonly choice: (word: string) => string;
+  /** What stands in the place of who states a limit, where nobody does. */
+  readonly noLimit: string;
+  readonly unit: (of: { readonly unit: string; readonly called: string }) => string;
+  readonly hire: (state: HireState) => string;
+  readonly today: string;
+  /** What to mind when units are mended or swapped. */
+  readonly cautions: readonly string[];
 }
 
 /** How what a slot does is said. */
@@ -173,6 +242,7 @@ export interface Standing {
   readonly cautions: (hazards: Hazards) => readonly string[];
   /** Who has the last word: under all cautions. */
   readonly cautionFoot: string;
+  readonly record: RecordStanding;
   /** What a universe travels by. */
   readonly way: (by: Delivery['by']) => string;
 }

@@ -27,6 +27,7 @@ const STANDING: Standing = {
   runs: { source: () => '', unit: '', splitter: () => '' },
   cautions: ({ strobe, movingParts }) => [...(strobe ? ['flashes'] : []), ...(movingParts ? ['moves'] : [])],
   cautionFoot: 'last word',
+  record: { fact: String, choice: String, noLimit: '', unit: () => '', hire: String, today: '', cautions: [] },
   way: () => '',
 };
 

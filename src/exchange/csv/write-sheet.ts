@@ -1,27 +1,33 @@
 import { unreachable } from '#base/unreachable.ts';
 import { formatCardCell } from '#engine/model/card.ts';
 import { END_MARK, formatFootprints, RECORD_MARKS } from '#engine/sheet/patch-format.ts';
-import type { FootLine, Sheet, SheetColumn } from '#engine/sheet/sheet.ts';
+import type { FootLine, Sheet, SheetColumn, SheetPart } from '#engine/sheet/sheet.ts';
 import { type CsvCell, writeCsv } from './write-csv.ts';
 
 /** The words of a sheet: the lines above its table, its headings, and what its foot says when nothing stands or is to be done. */
 export interface SheetWords {
   readonly head: readonly string[];
   readonly heading: (column: SheetColumn) => string;
+  /** What a table of several is called. */
+  readonly part: (part: SheetPart) => string;
   readonly nothingStands: string;
 }
 
 /** A sheet as CSV, in chunks of text: title lines, headings, rows, and the foot behind the line that ends the list. */
 export function writeSheet(sheet: Sheet, words: SheetWords): Generator<string> {
-  return writeCsv(linesOf(sheet, words), Math.max(sheet.columns.length, 5));
+  const widths = [sheet, ...(sheet.tables ?? [])].map(({ columns }) => columns.length);
+  return writeCsv(linesOf(sheet, words), Math.max(...widths, 5));
 }
 
 function* linesOf(sheet: Sheet, words: SheetWords): Generator<readonly CsvCell[]> {
   for (const line of words.head) yield [line];
   yield [];
-  yield sheet.columns.map(words.heading);
-  yield* sheet.rows;
-  yield [];
+  for (const table of sheet.tables ?? [sheet]) {
+    if ('part' in table) yield [words.part(table.part)];
+    yield table.columns.map(words.heading);
+    yield* table.rows;
+    yield [];
+  }
   yield [END_MARK];
   for (const line of sheet.foot) yield footCells(line);
   const isOwn = sheet.kind === 'findings' || sheet.kind === 'changes';

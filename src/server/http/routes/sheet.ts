@@ -9,7 +9,7 @@ import { copiedTypes } from '#engine/type/copied-types.ts';
 import { writeSheet } from '#exchange/csv/write-sheet.ts';
 import { HTTP_SENTENCES } from '#words/http.ts';
 import { REFUSAL_SENTENCES } from '#words/refusals.ts';
-import { NOTHING_STANDS, sheetFileName, sheetHead, sheetHeading, standingOf } from '#words/sheets.ts';
+import { NOTHING_STANDS, sheetFileName, sheetHead, sheetHeading, sheetPartTitle, standingOf } from '#words/sheets.ts';
 import { may } from '../../access/policy.ts';
 import { standingOnRig } from '../../access/standing.ts';
 import type { Store } from '../../db/store.ts';
@@ -66,13 +66,17 @@ interface SheetOf {
 }
 
 function csvOf(rig: Rig, { kind, name, at, findings }: SheetOf): Iterable<string> {
-  const sheet = makeSheet(kind, rig, standingOf(rig, findings));
+  const sheet = makeSheet(kind, rig, standingOf(rig, findings, dayOf(at)));
   return writeSheet(sheet, {
     head: sheetHead(kind, name, at),
     heading: sheetHeading,
+    part: sheetPartTitle,
     nothingStands: NOTHING_STANDS,
   });
 }
+
+/** The day of an instant, `2026-11-25`, in UTC as all times of a sheet are. */
+const dayOf = (at: number) => new Date(at).toISOString().slice(0, 10);
 
 /** Text as bytes that are made while they are sent. */
 function streamOf(mark: string, chunks: Iterable<string>): ReadableStream<Uint8Array> {

@@ -8,6 +8,7 @@ import { LINK_CLASSES } from '../../kit/text-link.tsx';
 import { Part } from '../part.tsx';
 import { RigBanner } from '../rig/rig-banner.tsx';
 import { SavedHere } from '../rig/saved-here.tsx';
+import { PrintSheet } from './print-sheet.tsx';
 
 /** The sheets of a rig, as downloads and by address. */
 export function SheetsOutPage({ rig }: { readonly rig: RigSummary }) {
@@ -16,12 +17,12 @@ export function SheetsOutPage({ rig }: { readonly rig: RigSummary }) {
       title={`${SHEETS_OUT_WORDS.title} · ${rig.name}`}
       banner={<RigBanner rig={rig} rigId={rig.id} page="sheets-out" aside={<SavedHere />} />}
     >
-      <Sheets rigId={rig.id} />
+      <Sheets rigId={rig.id} rigName={rig.name} />
     </PageFrame>
   );
 }
 
-function Sheets({ rigId }: { readonly rigId: string }) {
+function Sheets({ rigId, rigName }: { readonly rigId: string; readonly rigName: string }) {
   const [bom, setBom] = useState(false);
   const words = SHEETS_OUT_WORDS;
   return (
@@ -53,6 +54,7 @@ function Sheets({ rigId }: { readonly rigId: string }) {
               <a href={path} download className={LINK_CLASSES}>
                 {words.download(SHEET_TITLES[sheet])}
               </a>
+              <PrintSheet kind={sheet} rigName={rigName} />
               <code className="text-small text-soft [overflow-wrap:anywhere] select-all">
                 {window.location.origin}
                 {path}
