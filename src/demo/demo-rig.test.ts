@@ -1,13 +1,15 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import { rowsOf } from '#base/table.ts';
+import { getRow, rowsOf } from '#base/table.ts';
 import { occupancyOf, universesInUse } from '#engine/address/occupancy.ts';
 import { checkRig } from '#engine/check/check-rig.ts';
 import { applyEdits } from '#engine/model/apply-edits.ts';
+import { recordOf } from '#engine/model/record.ts';
 import { EMPTY_RIG } from '#engine/model/rig.ts';
 import { universeRoutes } from '#engine/network/universe-routes.ts';
 import { matchModes, takeTypePlan } from '#engine/patch/take-type-plan.ts';
 import { universeSlots } from '#engine/sheet/universe-slots.ts';
+import { unitName } from '#words/findings.ts';
 import { demoPlan } from './demo-rig.ts';
 import { demoRevisions } from './types/demo-types.ts';
 
@@ -30,6 +32,7 @@ describe('the demo rig', () => {
       'channel-on-unlike': 1,
       'same-place': 1,
       'circuit-crowded': 1,
+      'fault-open': 1,
       'firmware-mode': 1,
       'hazard-unsigned': 1,
       'acting-as-one': 1,
@@ -39,6 +42,16 @@ describe('the demo rig', () => {
       'library-differs': 1,
       'run-end-unsaid': 1,
     });
+  });
+
+  it('keeps a record whose every unit, position and type is of the rig', () => {
+    const record = recordOf(rig.cards);
+    const upkeep = [...record.faults, ...record.swaps, ...record.readings];
+    for (const { unit, called } of upkeep) expect(unitName(getRow(rig.fixtures, unit))).toBe(called);
+    for (const key of record.places.keys()) expect(getRow(rig.positions, key), key).toBeDefined();
+    const types = new Set([...rowsOf(rig.modes)].map(({ type }) => type));
+    for (const { type } of record.spares) expect(types).toContain(type);
+    expect(record.faults.map(({ state }) => state).sort()).toEqual(['mended', 'open']);
   });
 
   it('brings every universe out of one port, under its own number', () => {

@@ -35,6 +35,7 @@ export const SHEETS_OUT_WORDS = {
   bom: 'Mark the files as UTF-8 with a byte order mark',
   bomHint: 'Some spreadsheets need it to show letters such as ü and é.',
   printWord: 'print',
+  csvWord: 'CSV',
   print: (sheet: string) => `Print the ${sheet.toLowerCase()}`,
   download: (sheet: string) => `Take out the ${sheet.toLowerCase()}`,
   address: 'The address beside each sheet is for scripts and other programs, with your sign-in.',

@@ -16,7 +16,11 @@ export function HousePage({ rig }: { readonly rig: RigSummary }) {
       banner={<RigBanner rig={rig} rigId={rig.id} page="house" aside={<SavedHere />} />}
       width="wide"
     >
-      {store === undefined ? <p className="text-soft">{KIT_WORDS.loading}</p> : <House store={store} rigId={rig.id} />}
+      {store === undefined ? (
+        <p className="text-soft">{KIT_WORDS.loading}</p>
+      ) : (
+        <House store={store} rigId={rig.id} rigName={rig.name} />
+      )}
     </PageFrame>
   );
 }

@@ -11,6 +11,7 @@ import type { CardScene } from '../../plant/card-list.tsx';
 import { addNote, NotesList } from '../../plant/notes-list.tsx';
 import { JumpLine } from '../jump-line.tsx';
 import { Part } from '../part.tsx';
+import { SheetLinks } from '../sheets-out/sheet-links.tsx';
 import { Steps } from '../steps.tsx';
 import { CircuitsPart } from './circuits-part.tsx';
 import { ContactsPart, OutletsPart, SparesPart } from './line-parts.tsx';
@@ -21,10 +22,11 @@ import { VenuePart } from './venue-part.tsx';
 export interface HouseProps {
   readonly store: RigStore;
   readonly rigId: string;
+  readonly rigName: string;
 }
 
 /** The record of a house, part by part, each written in place. */
-export function House({ store, rigId }: HouseProps) {
+export function House({ store, rigId, rigName }: HouseProps) {
   const rig = useCalmRig(store);
   const arrived = useSyncExternalStore(store.subscribeLink, store.hasArrived);
   const canEdit = useSyncExternalStore(store.subscribeLink, store.canEdit);
@@ -34,6 +36,7 @@ export function House({ store, rigId }: HouseProps) {
     <div className="flex flex-col gap-7">
       <div className="flex flex-col gap-1">
         <JumpLine name={words.jump} parts={words.parts} />
+        <SheetLinks kind="tech-pack" rigId={rigId} rigName={rigName} />
         {canEdit ? <Steps store={store} /> : <p>{words.reader}</p>}
       </div>
       <VenuePart scene={scene} />

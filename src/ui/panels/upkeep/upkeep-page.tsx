@@ -19,7 +19,7 @@ export function UpkeepPage({ rig }: { readonly rig: RigSummary }) {
       {store === undefined ? (
         <p className="px-5 py-4 text-soft">{KIT_WORDS.loading}</p>
       ) : (
-        <Upkeep store={store} rigId={rig.id} />
+        <Upkeep store={store} rigId={rig.id} rigName={rig.name} />
       )}
     </PageFrame>
   );

@@ -10,6 +10,7 @@ import { UnitUpkeep } from '../../upkeep/unit-upkeep.tsx';
 import { Panel } from '../../workspace/panel.tsx';
 import { JumpLine } from '../jump-line.tsx';
 import { ToSheet } from '../rig/to-sheet.tsx';
+import { SheetLinks } from '../sheets-out/sheet-links.tsx';
 import { Steps } from '../steps.tsx';
 import { FaultsPart } from './faults-part.tsx';
 import { HiresPart } from './hires-part.tsx';
@@ -19,10 +20,11 @@ import { SwapsPart } from './swaps-part.tsx';
 export interface UpkeepProps {
   readonly store: RigStore;
   readonly rigId: string;
+  readonly rigName: string;
 }
 
 /** Faults, swaps, readings and hired items of an open rig, and beside them everything of one unit. */
-export function Upkeep({ store, rigId }: UpkeepProps) {
+export function Upkeep({ store, rigId, rigName }: UpkeepProps) {
   const rig = useCalmRig(store);
   const arrived = useSyncExternalStore(store.subscribeLink, store.hasArrived);
   const canEdit = useSyncExternalStore(store.subscribeLink, store.canEdit);
@@ -39,6 +41,7 @@ export function Upkeep({ store, rigId }: UpkeepProps) {
       <div className="flex min-w-0 flex-1 flex-col gap-7 overflow-y-auto px-4 py-4 sm:px-5">
         <div className="flex flex-col gap-1">
           <JumpLine name={words.jump} parts={words.parts} />
+          <SheetLinks kind="fault-list" rigId={rigId} rigName={rigName} />
           {canEdit ? <Steps store={store} /> : <p>{words.reader}</p>}
         </div>
         <FaultsPart scene={scene} onUnit={open} />
