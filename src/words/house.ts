@@ -88,7 +88,7 @@ export const HOUSE_WORDS = {
   addWord: 'Add',
   remove: (name: string) => `Remove ${name}`,
   removeWord: 'remove',
-  nobodySaid: 'Nobody has stated what it may hold.',
+  notStated: 'not stated',
   noPlace: 'no position',
   more: (n: number) => `Show all ${n.toLocaleString('en-GB')}`,
 } as const;

@@ -33,7 +33,9 @@ test('two people write down a house at once, and the tech pack has what they wro
   await write(page, 'Stage width in m of the house', '12,5');
   await expect(cell(page, 'Stage width in m of the house')).toHaveValue('12.5');
   await expect(page.getByRole('listitem', { name: 'First bar' })).toContainText('3 units');
-  await expect(page.getByRole('listitem', { name: 'First bar' })).toContainText('Nobody has stated what it may hold.');
+  // No weight is ever proposed.
+  await expect(cell(page, 'Limit in kg of First bar')).toHaveValue('');
+  await expect(cell(page, 'Limit in kg of First bar')).toHaveAttribute('placeholder', 'not stated');
 
   // Both at once, of the same position and of two.
   const technician = await sit(browser, 'technician', DESK);
@@ -84,7 +86,7 @@ test('two people write down a house at once, and the tech pack has what they wro
 
   const text = await (await page.request.get(`/api${path}/sheets/tech-pack.csv`)).text();
   expect(text).toContain('Stage width in m,12.5');
-  expect(text).toMatch(/First bar,from stage left,7\.2,3,,3,,250,Ona Reeve,2026-11-02,in the way of the cyc/);
+  expect(text).toMatch(/First bar,from stage left,7\.2,3,,3,0,250,Ona Reeve,2026-11-02,in the way of the cyc/);
   expect(text).toMatch(/Second bar,.*nobody has stated it/);
   expect(text).toContain('Tern profile,Ten,2,crate 4');
   expect(text).toContain('competent rigger has the last word');

@@ -43,7 +43,7 @@ test('two people report, mend and swap, and everything of a unit stands in one p
     );
   }
   await report(page, 'First bar 9', 'gone');
-  await expect(page.getByRole('alert')).toContainText('No unit is called so.');
+  await expect(page.getByRole('alert').filter({ hasText: 'No unit is called so.' })).toBeVisible();
 
   // Whoever looks at the sheet sees it there.
   await technician.page.getByRole('link', { name: 'Sheet', exact: true }).click();

@@ -23,9 +23,11 @@ export interface CardColumn {
   readonly label: string;
   /** Its part of the width, of all the columns'. */
   readonly share: number;
+  /** What stands in an empty cell. */
+  readonly placeholder?: string;
 }
 
-export interface CardLine {
+interface CardLine {
   /** The key of its cards. */
   readonly of: string;
   readonly name: string;
@@ -45,14 +47,18 @@ export interface CardListProps {
   readonly head: string;
   readonly columns: readonly CardColumn[];
   readonly lines: readonly CardLine[];
+  /** Lines that are drawn before one asks for all. */
+  readonly first?: number;
 }
 
-/** Lines that are drawn before one asks for all. */
-const FIRST = 100;
 const GRID = 'grid grid-cols-2 gap-x-2 gap-y-1 sm:grid-cols-4 lg:grid-cols-(--columns) lg:items-center';
 
+/** Where there is room a line reads like a line of a sheet: its cells show that they are fields when one comes near. */
+const QUIET =
+  'lg:[&_:is(input,select)]:border-transparent lg:[&_:is(input,select)]:bg-transparent lg:hover:[&_:is(input,select)]:border-edge lg:focus-within:[&_:is(input,select)]:border-edge';
+
 /** Cards one below the other, their cells written in place: a ruled table where there is room, else a block for each. */
-export function CardList({ scene, name, head, columns, lines }: CardListProps) {
+export function CardList({ scene, name, head, columns, lines, first = 100 }: CardListProps) {
   const [all, setAll] = useState(false);
   if (lines.length === 0) return null;
   const shares = columns.map(({ share }) => `minmax(0,${share}fr)`).join(' ');
@@ -65,8 +71,8 @@ export function CardList({ scene, name, head, columns, lines }: CardListProps) {
         ))}
       </div>
       <ul aria-label={name}>
-        {(all ? lines : lines.slice(0, FIRST)).map((line) => (
-          <li key={line.of} aria-label={line.name} className={`${GRID} border-b border-rule py-1.5 max-lg:py-3`}>
+        {(all ? lines : lines.slice(0, first)).map((line) => (
+          <li key={line.of} aria-label={line.name} className={`${GRID} ${QUIET} border-b border-rule py-1 max-lg:py-3`}>
             <div className="col-span-full min-w-0 [overflow-wrap:anywhere] lg:col-span-1">{line.lead}</div>
             {columns.map((column) => (
               <Cell key={`${column.card} ${column.field}`} scene={scene} column={column} line={line} />
@@ -75,7 +81,7 @@ export function CardList({ scene, name, head, columns, lines }: CardListProps) {
           </li>
         ))}
       </ul>
-      {lines.length > FIRST && !all ? (
+      {lines.length > first && !all ? (
         <LinkButton onClick={() => setAll(true)}>{words.more(lines.length)}</LinkButton>
       ) : null}
     </div>
@@ -89,7 +95,7 @@ interface CellProps {
 }
 
 function Cell({ scene: { store, rig, writable }, column, line }: CellProps) {
-  const { card, plan, field, label } = column;
+  const { card, plan, field, label, placeholder } = column;
   return (
     <Labelled label={label} looks="lg:hidden">
       <CardCell
@@ -101,6 +107,7 @@ function Cell({ scene: { store, rig, writable }, column, line }: CellProps) {
         field={field}
         name={words.cellOf(label, line.name)}
         disabled={writable === 'no'}
+        {...(placeholder === undefined ? {} : { placeholder })}
         begins={line.begins}
       />
     </Labelled>

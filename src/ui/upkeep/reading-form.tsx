@@ -61,21 +61,21 @@ export function ReadingForm({ store, unit, noUnit }: ReadingFormProps) {
           onText={setText}
         />
         <PersonDayFields label={words.who} value={who} onValue={setWho} />
+        <div>
+          <Button type="submit">{words.noteWord}</Button>
+        </div>
       </div>
-      <div className="flex flex-wrap items-center gap-x-4 gap-y-1">
-        <Button type="submit">{words.noteWord}</Button>
-        {of === 'firmware' ? (
-          <label className="inline-flex min-h-control items-center gap-2">
-            <input
-              type="checkbox"
-              className="size-4 accent-ink"
-              checked={cell === 'written'}
-              onChange={(event) => setCell(event.currentTarget.checked ? 'written' : 'left')}
-            />
-            {words.toUnit}
-          </label>
-        ) : null}
-      </div>
+      {of === 'firmware' ? (
+        <label className="inline-flex min-h-control items-center gap-2">
+          <input
+            type="checkbox"
+            className="size-4 accent-ink"
+            checked={cell === 'written'}
+            onChange={(event) => setCell(event.currentTarget.checked ? 'written' : 'left')}
+          />
+          {words.toUnit}
+        </label>
+      ) : null}
       <RefusedLine why={refused} />
     </form>
   );

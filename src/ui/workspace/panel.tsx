@@ -22,7 +22,7 @@ export function Panel({ title, about, onClose, children }: PanelProps) {
       aria-labelledby={id}
       className={`flex shrink-0 flex-col bg-paper ${BESIDE}`}
       onKeyDown={(event) => {
-        if (event.key !== 'Escape' || event.defaultPrevented) return;
+        if (event.key !== 'Escape' || event.defaultPrevented || isAsked(event.target)) return;
         event.preventDefault();
         onClose();
       }}
@@ -40,3 +40,6 @@ export function Panel({ title, about, onClose, children }: PanelProps) {
     </section>
   );
 }
+
+/** A question that is open within it closes by itself. */
+const isAsked = (target: EventTarget) => target instanceof Element && target.closest('dialog') !== null;

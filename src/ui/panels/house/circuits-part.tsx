@@ -14,6 +14,9 @@ const COLUMNS: readonly CardColumn[] = [
   { ...CIRCUIT, field: 'connector', label: words.circuit.connector, share: 3 },
 ];
 
+/** A house has many; most are looked up, not read through. */
+const FIRST = 12;
+
 export interface CircuitsPartProps {
   readonly scene: CardScene;
   readonly rigId: string;
@@ -42,6 +45,7 @@ export function CircuitsPart({ scene, rigId }: CircuitsPartProps) {
         name={words.parts.circuits}
         head={words.circuitName}
         columns={COLUMNS}
+        first={FIRST}
         lines={circuits.map((circuit) => ({
           of: circuit.key,
           name: circuit.name,

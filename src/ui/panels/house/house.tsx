@@ -36,8 +36,10 @@ export function House({ store, rigId, rigName }: HouseProps) {
     <div className="flex flex-col gap-7">
       <div className="flex flex-col gap-1">
         <JumpLine name={words.jump} parts={words.parts} />
-        <SheetLinks kind="tech-pack" rigId={rigId} rigName={rigName} />
-        {canEdit ? <Steps store={store} /> : <p>{words.reader}</p>}
+        <div className="flex flex-wrap gap-x-8">
+          <SheetLinks kind="tech-pack" rigId={rigId} rigName={rigName} />
+          {canEdit ? <Steps store={store} /> : <p>{words.reader}</p>}
+        </div>
       </div>
       <VenuePart scene={scene} />
       <PositionsPart scene={scene} />

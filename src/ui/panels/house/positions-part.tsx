@@ -15,7 +15,7 @@ const LIMIT = { card: 'limit', plan: 'set-limit' } as const;
 const COLUMNS: readonly CardColumn[] = [
   { ...PLACE, field: 'first', label: words.place.first, share: 2 },
   { ...PLACE, field: 'trim', label: words.place.trim, share: 1 },
-  { ...LIMIT, field: 'kilograms', label: words.place.kilograms, share: 1 },
+  { ...LIMIT, field: 'kilograms', label: words.place.kilograms, share: 1, placeholder: words.notStated },
   { ...LIMIT, field: 'person', label: words.place.person, share: 2 },
   { ...LIMIT, field: 'on', label: words.place.on, share: 1.5 },
   { ...PLACE, field: 'notes', label: words.place.notes, share: 3 },
@@ -56,14 +56,10 @@ export function PositionsPart({ scene }: { readonly scene: CardScene }) {
 }
 
 function Lead({ position }: { readonly position: HousePosition }) {
-  const limit = position.load.limit;
   return (
     <>
       <p className="font-medium">{position.name}</p>
-      <p className="text-small text-soft">
-        {hangsText(position)}
-        {limit === undefined ? `. ${words.nobodySaid}` : ''}
-      </p>
+      <p className="text-small text-soft">{hangsText(position)}</p>
     </>
   );
 }

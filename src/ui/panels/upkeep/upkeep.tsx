@@ -41,8 +41,10 @@ export function Upkeep({ store, rigId, rigName }: UpkeepProps) {
       <div className="flex min-w-0 flex-1 flex-col gap-7 overflow-y-auto px-4 py-4 sm:px-5">
         <div className="flex flex-col gap-1">
           <JumpLine name={words.jump} parts={words.parts} />
-          <SheetLinks kind="fault-list" rigId={rigId} rigName={rigName} />
-          {canEdit ? <Steps store={store} /> : <p>{words.reader}</p>}
+          <div className="flex flex-wrap gap-x-8">
+            <SheetLinks kind="fault-list" rigId={rigId} rigName={rigName} />
+            {canEdit ? <Steps store={store} /> : <p>{words.reader}</p>}
+          </div>
         </div>
         <FaultsPart scene={scene} onUnit={open} />
         <SwapsPart scene={scene} onUnit={open} />
