@@ -30,7 +30,7 @@ export const HOUSE_WORDS = {
     entry: 'Way in for lorries and cases',
     width: 'Stage width in m',
     depth: 'Stage depth in m',
-    grid: 'Height of the grid in m',
+    grid: 'Grid height in m',
     notes: 'Notes',
   },
   place: {

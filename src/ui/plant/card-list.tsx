@@ -67,7 +67,9 @@ export function CardList({ scene, name, head, columns, lines, first = 100 }: Car
       <div aria-hidden="true" className={`${GRID} pt-2 text-small text-soft max-lg:hidden`}>
         <span>{head}</span>
         {columns.map(({ card, field, label }) => (
-          <span key={`${card} ${field}`}>{label}</span>
+          <span key={`${card} ${field}`} className="px-2">
+            {label}
+          </span>
         ))}
       </div>
       <ul aria-label={name}>

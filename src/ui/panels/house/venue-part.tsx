@@ -6,7 +6,12 @@ import { Labelled } from '../../plant/labelled.tsx';
 import { Part } from '../part.tsx';
 
 const FIELDS = ['name', 'address', 'entry', 'width', 'depth', 'grid', 'notes'] as const;
-const WIDE: readonly string[] = ['name', 'address', 'entry', 'notes'];
+const WIDTHS: Readonly<Record<string, string>> = {
+  width: 'col-span-1',
+  depth: 'col-span-1',
+  grid: 'col-span-1',
+  notes: 'col-span-full',
+};
 
 /** What the house is called, where it is, how one gets in, and the size of its stage. */
 export function VenuePart({ scene: { store, rig, writable } }: { readonly scene: CardScene }) {
@@ -14,7 +19,7 @@ export function VenuePart({ scene: { store, rig, writable } }: { readonly scene:
     <Part anchor="house" title={words.parts.house}>
       <div className="grid grid-cols-6 gap-3 pt-3 max-sm:grid-cols-3">
         {FIELDS.map((field) => (
-          <div key={field} className={WIDE.includes(field) ? 'col-span-3' : 'col-span-1'}>
+          <div key={field} className={WIDTHS[field] ?? 'col-span-3'}>
             <Labelled label={words.venue[field]}>
               <CardCell
                 store={store}
