@@ -2,7 +2,7 @@ import { getRow } from '#base/table.ts';
 import type { Finding } from '#engine/model/finding.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { PATCH_HEADINGS } from '#engine/sheet/patch-format.ts';
-import type { RecordStanding, SheetColumn, SheetKind, SheetPart, Standing } from '#engine/sheet/sheet.ts';
+import type { RecordStanding, Sheet, SheetColumn, SheetKind, SheetPart, Standing } from '#engine/sheet/sheet.ts';
 import { CARD_CHOICE_WORDS } from './cards.ts';
 import { findingSentence, unitName } from './findings.ts';
 import { CAUTION_FOOT, hazardCautions } from './fixture-types.ts';

@@ -5,7 +5,7 @@ import type { Rig } from '#engine/model/rig.ts';
 import { taskSheet } from '#engine/sheet/task-sheet.ts';
 import { writeSheet } from '#exchange/csv/write-sheet.ts';
 import { changeSheetHead, differenceSentence, COMPARE_RIGS_WORDS as words } from '#words/compare.ts';
-import { sheetFileName, sheetHeading } from '#words/sheets.ts';
+import { sheetFileName, sheetHeading, sheetPartTitle } from '#words/sheets.ts';
 import { TASK_STANDING } from '#words/task-cells.ts';
 import { Button } from '../../kit/button.tsx';
 import { saveFile } from '../../kit/save-file.ts';
@@ -81,7 +81,12 @@ function Tools({ tasks, view, onView, ...props }: ToolsProps) {
   const takeOut = () => {
     const at = systemClock.now();
     const sheet = taskSheet(tasks, after, TASK_STANDING);
-    const text = writeSheet(sheet, { head: headAt(at), heading: sheetHeading, nothingStands: words.nothingToDo });
+    const text = writeSheet(sheet, {
+      head: headAt(at),
+      heading: sheetHeading,
+      part: sheetPartTitle,
+      nothingStands: words.nothingToDo,
+    });
     saveFile(sheetFileName('changes', rigName, at), 'text/csv;charset=utf-8', text);
   };
   return (
