@@ -4,6 +4,7 @@ import type { Route } from './http/api-request.ts';
 import { createAttempts } from './http/attempts.ts';
 import { authRoutes } from './http/routes/auth.ts';
 import { demoRoute } from './http/routes/demo.ts';
+import { handoverRoute } from './http/routes/handover.ts';
 import { healthRoute } from './http/routes/health.ts';
 import { momentRoute } from './http/routes/moment.ts';
 import { revisionRoute } from './http/routes/revision.ts';
@@ -35,6 +36,7 @@ export function createRoutes({ tasks, sync, gdtf, version, config, report }: Rou
     sheetRoute({ store, sync, clock }),
     revisionRoute({ store }),
     momentRoute({ tasks }),
+    handoverRoute({ tasks }),
     typeUploadRoute({ tasks, gdtf }),
     typeFileRoute({ store, gdtf }),
   ];

@@ -58,6 +58,7 @@ export const CAPS = {
   /** Characters of a frozen rig: one of 50,000 fixtures has about 7 million. And the milliseconds that freezing it may take. */
   revisionText: 64 * MIB,
   revisionMs: 60_000,
+  openHandoversPerCrew: 200,
   venuesPerCrew: 500,
   listMappingsPerCrew: 500,
   typesPerCrew: 10_000,

@@ -8,7 +8,11 @@ import { RigKind, RigRef } from './rigs.ts';
 export const RigRevisionRef = RigRef.extend({ number: z.number().int().min(1).max(1_000_000) });
 
 /** What is said with a revision, an offer or an answer. */
-export const Words = z.string().trim().max(2000);
+export const Words = z
+  .string()
+  .trim()
+  .max(2000)
+  .regex(/^[^\0\p{Cs}]*$/u, 'This text holds signs that cannot be kept. Type it again.');
 
 /** `accepted`: the keys of the blockers of which a named person says that the revision may have them. */
 export const FreezeRig = RigRef.extend({

@@ -32,4 +32,8 @@ export type Refusal =
   | 'rig-too-large'
   | 'revision-damaged'
   | 'too-many-rig-revisions'
-  | 'no-such-moment';
+  | 'no-such-moment'
+  | 'no-such-handover'
+  | 'handover-closed'
+  | 'handover-own'
+  | 'too-many-handovers';

@@ -43,5 +43,10 @@ export const REFUSAL_SENTENCES: Readonly<Record<Refusal, string>> = {
   'too-many-rig-revisions':
     'This rig has as many revisions as a rig can have. Start a new rig from the newest of them.',
   'no-such-moment': 'Nothing is kept of this rig at that moment. Choose another one in its history.',
+  'no-such-handover':
+    'There is no such offer. It may have been taken back, answered or left too long. Ask whoever sent you the link for a new one.',
+  'handover-closed': 'This offer is not open any more. Reload the list of offers to see what became of it.',
+  'handover-own': 'This rig belongs to that crew already. Choose the crew that receives it.',
+  'too-many-handovers': 'This crew has as many open offers as it can. Take one back first.',
   'too-many-drafts': 'This crew has as many open drafts as it can. Publish or drop one first.',
 };

@@ -16,6 +16,8 @@ describe('the policy', () => {
       'rig.remove',
       'history.read',
       'venue.write',
+      'handover.read',
+      'handover.offer',
       'list-mapping.read',
       'list-mapping.write',
       'type.read',
@@ -32,6 +34,7 @@ describe('the policy', () => {
     expect(may('reader', 'rig.write')).toBe(false);
     expect(may('reader', 'rig.create')).toBe(false);
     expect(may('reader', 'venue.write')).toBe(false);
+    expect(may('reader', 'handover.offer')).toBe(false);
     expect(may('reader', 'list-mapping.write')).toBe(false);
     expect(may('reader', 'type.write')).toBe(false);
     expect(may('reader', 'type.remove')).toBe(false);

@@ -17,6 +17,8 @@ const POLICY = {
   'history.read': ['lead', 'editor', 'reader'],
   'revision.read': ['lead', 'editor', 'reader'],
   'revision.freeze': ['lead', 'editor'],
+  'handover.read': ['lead', 'editor', 'reader'],
+  'handover.offer': ['lead', 'editor'],
   'list-mapping.read': ['lead', 'editor', 'reader'],
   'list-mapping.write': ['lead', 'editor'],
   'type.read': ['lead', 'editor', 'reader'],

@@ -39,6 +39,10 @@ const CODES: Readonly<Record<Refusal, TRPC_ERROR_CODE_KEY>> = {
   'revision-damaged': 'CONFLICT',
   'too-many-rig-revisions': 'CONFLICT',
   'no-such-moment': 'NOT_FOUND',
+  'no-such-handover': 'NOT_FOUND',
+  'handover-closed': 'CONFLICT',
+  'handover-own': 'CONFLICT',
+  'too-many-handovers': 'CONFLICT',
 };
 
 /** A refusal on its way out of a procedure. */

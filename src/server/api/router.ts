@@ -8,6 +8,13 @@ import { setRole } from './crews/set-role.ts';
 import { historyChanges } from './history/changes.ts';
 import { historyPeople } from './history/people.ts';
 import { historySteps } from './history/steps.ts';
+import { acceptOffer } from './handovers/accept.ts';
+import { declineOffer } from './handovers/decline.ts';
+import { lookAtOffer } from './handovers/look.ts';
+import { handoversOfCrew } from './handovers/of-crew.ts';
+import { handoversOfRig } from './handovers/of-rig.ts';
+import { offerRevision } from './handovers/offer.ts';
+import { withdrawOffer } from './handovers/withdraw.ts';
 import { acceptInvitation } from './invitations/accept.ts';
 import { createInvitation } from './invitations/create.ts';
 import { lookAtInvitation } from './invitations/look.ts';
@@ -61,6 +68,15 @@ export const appRouter = trpc.router({
   rigs: { list: listRigs, create: createRig, get: getRig, rename: renameRig, remove: removeRig },
   revisions: { list: listRevisions, freeze: freezeRevision, start: startFromRevision },
   history: { steps: historySteps, changes: historyChanges, people: historyPeople },
+  handovers: {
+    offer: offerRevision,
+    withdraw: withdrawOffer,
+    ofRig: handoversOfRig,
+    ofCrew: handoversOfCrew,
+    look: lookAtOffer,
+    accept: acceptOffer,
+    decline: declineOffer,
+  },
   library: {
     newest: newestOf,
     list: listTypes,

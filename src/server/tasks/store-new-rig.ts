@@ -27,13 +27,20 @@ export interface BegunAs {
 }
 
 /** Stores a rig together with the first update of its log: no rig is ever seen without a document. */
-export async function storeNewRig(store: Store, { userId, at, audit, begin, ...rig }: StoredNewRig): Promise<void> {
-  const { prisma } = store;
+export async function storeNewRig({ prisma }: Store, rig: StoredNewRig): Promise<void> {
+  await prisma.$transaction(newRigWrites(prisma, rig));
+}
+
+/** What storing a rig writes, in this order; for a transaction that does more than that. */
+export function newRigWrites(
+  prisma: Prisma.TransactionClient,
+  { userId, at, audit, begin, ...rig }: StoredNewRig,
+): Prisma.PrismaPromise<unknown>[] {
   const bytes = begin?.update ?? firstUpdate();
-  await prisma.$transaction([
+  return [
     prisma.rig.create({ data: { ...rig, head: 1n, createdAt: at, ...(begin ? { startedFrom: begin.from } : {}) } }),
     prisma.rigUpdate.create({ data: { rigId: rig.id, seq: 1n, author: userId, at, bytes } }),
     ...(begin ? [prisma.rigRevision.create({ data: begin.revision })] : []),
     ...(audit ? [auditEntry(prisma, audit)] : []),
-  ]);
+  ];
 }

@@ -41,6 +41,7 @@ async function checkIn(world: World, server: TestServer, cast: Cast, { name, row
     findings.check((await stateOf(server, world)) === before, `${name} as ${actor} changed the crew`);
   if (!isMember(actor) && !LINK_PROCEDURES.has(name))
     findings.check(!knows(answer, world), `${name} as ${actor} gave away: ${answer.text}`);
+  await checkClosed(world, cast, { name, row, actor, findings });
   if (isMember(actor) || !row.missing) return;
   const nothing = await cast[actor].call(name, row.missing(world, cast));
   const same = nothing.status === answer.status && nothing.text === answer.text;
@@ -48,6 +49,18 @@ async function checkIn(world: World, server: TestServer, cast: Cast, { name, row
     same,
     `${name} as ${actor} tells what is foreign from what is missing: ${answer.text} / ${nothing.text}`,
   );
+}
+
+/** What is closed answers, to the letter, as what never was. */
+async function checkClosed(world: World, cast: Cast, { name, row, actor, findings }: Case): Promise<void> {
+  const closed = row.closed?.(world);
+  if (closed === undefined) return;
+  const gone = await cast[actor].call(name, closed.gone);
+  for (const input of closed.inputs) {
+    const answer = await cast[actor].call(name, input);
+    const same = answer.status === gone.status && answer.text === gone.text && answer.status !== 200;
+    findings.check(same, `${name} as ${actor} tells what is closed from what never was: ${answer.text} / ${gone.text}`);
+  }
 }
 
 const isMember = (actor: Actor) => actor === 'reader' || actor === 'editor' || actor === 'lead';

@@ -34,12 +34,26 @@ async function checkOne(cast: Cast, world: World, { name, row, actor, findings }
   const answer = await visitor.request(method, row.path(world), sent);
   const expected = row.expected[actor];
   findings.check(String(answer.status) === expected, `${name} as ${actor}: ${answer.status} instead of ${expected}`);
-  if (isMember(actor) && row.missing) return;
+  await checkClosed(visitor, world, { name, row, actor, findings });
+  if ((isMember(actor) && row.missing) || (row.isLink && expected === '200')) return;
   findings.check(!answer.text.includes(world.mark), `${name} as ${actor} gave away: ${answer.text}`);
   if (!row.missing) return;
   const nothing = await visitor.request(method, row.missing(), sent);
   const same = nothing.status === answer.status && nothing.text === answer.text;
   findings.check(same, `${name} as ${actor} tells what is foreign from what is missing`);
+}
+
+/** What is closed answers, to the letter, as what never was. */
+async function checkClosed(visitor: Visitor, world: World, { name, row, actor, findings }: Case): Promise<void> {
+  const closed = row.closed?.(world);
+  if (closed === undefined) return;
+  const method = name.slice(0, name.indexOf(' '));
+  const gone = await visitor.request(method, closed.gone);
+  for (const path of closed.paths) {
+    const answer = await visitor.request(method, path);
+    const same = answer.status === 404 && answer.status === gone.status && answer.text === gone.text;
+    findings.check(same, `${name} as ${actor} tells what is closed from what never was: ${answer.text}`);
+  }
 }
 
 const isMember = (actor: Actor) => actor === 'reader' || actor === 'editor' || actor === 'lead';

@@ -10,6 +10,8 @@ export interface ProcedureRow {
   readonly input: (world: World, cast: Cast) => unknown;
   /** The same input, aimed at nothing that exists; without one the procedure is aimed at nothing in particular. */
   readonly missing?: (world: World, cast: Cast) => unknown;
+  /** Inputs aimed at what is closed, which has to answer everybody exactly as what never was. */
+  readonly closed?: (world: World) => { readonly inputs: readonly unknown[]; readonly gone: unknown };
   readonly expected: Expected;
 }
 
@@ -47,6 +49,15 @@ const onType = (expected: Expected, extra: object = {}): ProcedureRow => ({
 const onDraft = (expected: Expected, extra: object = {}): ProcedureRow => ({
   input: ({ draftId }) => ({ draftId, ...extra }),
   missing: () => ({ draftId: randomId(), ...extra }),
+  expected,
+});
+/** Aimed at the link of an offer; `extra` is what else is said. */
+const byLink = (expected: Expected, extra: (world: World) => object = () => ({})): ProcedureRow => ({
+  input: (world) => ({ token: world.handoverToken, ...extra(world) }),
+  closed: (world) => ({
+    inputs: world.closedTokens.map((token) => ({ token, ...extra(world) })),
+    gone: { token: randomId() + randomId(), ...extra(world) },
+  }),
   expected,
 });
 const aimless = (expected: Expected, input?: unknown): ProcedureRow => ({ input: () => input, expected });
@@ -92,6 +103,23 @@ export const PROCEDURE_ROWS: Readonly<Record<string, ProcedureRow>> = {
   'history.steps': onRig(members('ok', 'ok', 'ok', 'no-such-rig'), { filter: {} }),
   'history.changes': onRig(members('ok', 'ok', 'ok', 'no-such-rig'), { filter: {}, seq: 1 }),
   'history.people': onRig(members('ok', 'ok', 'ok', 'no-such-rig')),
+  'handovers.offer': onRig(members(LOW, 'ok', 'ok', 'no-such-rig'), { number: 1, words: 'Yours' }),
+  'handovers.withdraw': {
+    input: ({ rigId, handoverId }) => ({ rigId, handoverId }),
+    missing: () => ({ rigId: randomId(), handoverId: randomId() }),
+    expected: members(LOW, 'ok', 'ok', 'no-such-rig'),
+  },
+  'handovers.ofRig': onRig(members('ok', 'ok', 'ok', 'no-such-rig')),
+  'handovers.ofCrew': onCrew(crewForAll),
+  // Whoever holds the link may look, accept for a crew of theirs, and decline.
+  'handovers.look': byLink(mine),
+  'handovers.accept': byLink(crewForEditors, ({ receivingId }) => ({
+    crewId: receivingId,
+    name: 'Received',
+    kind: 'show',
+    words: 'Thank you',
+  })),
+  'handovers.decline': byLink(mine, () => ({ words: 'Not now' })),
   'library.list': onCrew(crewForAll),
   'library.get': onType(crewForAll),
   'library.revision': onType(crewForAll, { number: 1 }),
@@ -107,5 +135,9 @@ export const PROCEDURE_ROWS: Readonly<Record<string, ProcedureRow>> = {
   'listMappings.remember': onCrew(crewForEditors, () => ({ key: 'key', mapping: { other: true } })),
 };
 
-/** Procedures by which somebody who holds a link learns the name of the crew. */
-export const LINK_PROCEDURES: ReadonlySet<string> = new Set(['invitations.look', 'invitations.accept']);
+/** Procedures by which somebody who holds a link learns the name of the crew, or what it offers. */
+export const LINK_PROCEDURES: ReadonlySet<string> = new Set([
+  'invitations.look',
+  'invitations.accept',
+  'handovers.look',
+]);

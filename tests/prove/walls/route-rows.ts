@@ -1,7 +1,8 @@
 import { randomId } from '#base/random-id.ts';
 import { momentPath } from '#wire/history.ts';
+import { handoverPath } from '#wire/handovers.ts';
 import { typeFilePath, typeUploadPath } from '#wire/library.ts';
-import { revisionPath } from '#wire/record.ts';
+import { REVISION_PARTS, revisionPath } from '#wire/record.ts';
 import type { Expected } from './procedure-rows.ts';
 import type { World } from './world.ts';
 
@@ -9,8 +10,12 @@ import type { World } from './world.ts';
 export interface RouteRow {
   readonly path: (world: World) => string;
   readonly missing?: () => string;
+  /** Addresses of what is closed, which has to answer everybody exactly as what never was. */
+  readonly closed?: (world: World) => { readonly paths: readonly string[]; readonly gone: string };
   readonly body?: unknown;
   readonly headers?: Readonly<Record<string, string>>;
+  /** The address holds a secret: whoever knows it may read what it is of. */
+  readonly isLink?: true;
   /** The status each gets. */
   readonly expected: Expected;
 }
@@ -51,6 +56,16 @@ export const ROUTE_ROWS: Readonly<Record<string, RouteRow>> = {
     path: ({ crewId, typeId }) => typeFilePath(crewId, typeId, 1),
     missing: () => typeFilePath(randomId(), randomId(), 1),
     expected: { ...all('200'), nobody: '404', 'foreign lead': '404', 'removed member': '404' },
+  },
+  // Whoever holds the link of an open offer may read what is offered, once signed in.
+  'GET /api/handovers/:token/:part': {
+    path: ({ handoverToken }) => handoverPath(handoverToken, 'rig'),
+    closed: ({ closedTokens }) => ({
+      paths: closedTokens.flatMap((token) => REVISION_PARTS.map((part) => handoverPath(token, part))),
+      gone: handoverPath(`${randomId()}${randomId()}`, 'rig'),
+    }),
+    isLink: true,
+    expected: { ...all('200'), nobody: '404' },
   },
   'GET /api/rigs/:rigId/revisions/:number/:part': {
     path: ({ rigId }) => revisionPath(rigId, 1, 'rig'),

@@ -33,6 +33,12 @@ export interface World {
   readonly draftId: string;
   readonly invitationId: string;
   readonly token: string;
+  /** An open offer of revision 1 of the rig, its link, and the links of offers that are closed in every way there is. */
+  readonly handoverId: string;
+  readonly handoverToken: string;
+  readonly closedTokens: readonly string[];
+  /** Another crew of the same readers, editors and leads, which may accept the offer. */
+  readonly receivingId: string;
   /** A member beside the cast, for procedures on members. */
   readonly memberId: string;
 }
@@ -80,9 +86,10 @@ export async function newWorld(server: TestServer, cast: Cast): Promise<World> {
   ]);
   await storeNewRig(store, { id: rigId, crewId, venueId, name: `${mark} rig`, kind: 'show', userId: memberId, at });
   await newRevision(store, { rigId, userId: memberId, mark });
+  const offers = await newOffers(store, cast, { crewId, rigId, userId: memberId, mark });
   const { typeId, draftId } = await newLibrary(store, { crewId, userId: memberId, mark });
   await cast.lead.granted('crews.removeMember', { crewId, userId: cast['removed member'].userId });
-  return { mark, crewId, rigId, venueId, typeId, draftId, invitationId, token, memberId };
+  return { mark, crewId, rigId, venueId, typeId, draftId, invitationId, token, memberId, ...offers };
 }
 
 /** Revision 1 of the rig: another state of it than it is in, which says the mark. */
@@ -112,6 +119,54 @@ async function newRevision(
   });
 }
 
+interface OfferedIn {
+  readonly crewId: string;
+  readonly rigId: string;
+  readonly userId: string;
+  readonly mark: string;
+}
+
+/** An open offer of the revision, four that are closed, and the crew that may accept. */
+async function newOffers(
+  { prisma }: Store,
+  cast: Cast,
+  { crewId, rigId, userId, mark }: OfferedIn,
+): Promise<Pick<World, 'handoverId' | 'handoverToken' | 'closedTokens' | 'receivingId'>> {
+  const [handoverId, receivingId, handoverToken] = [randomId(), randomId(), randomId() + randomId()];
+  await prisma.crew.create({ data: { id: receivingId, name: `${mark} receiving crew` } });
+  const roles = ['reader', 'editor', 'lead'] as const;
+  await prisma.membership.createMany({
+    data: roles.map((role) => ({ crewId: receivingId, userId: cast[role].userId, role })),
+  });
+  const minute = 60_000;
+  const [now, later, before] = [0, minute, -minute].map((ms) => new Date(Date.now() + ms));
+  assert(now && later && before, 'three instants');
+  const offer = {
+    rigId,
+    number: 1,
+    crewId,
+    words: `${mark} words`,
+    createdBy: userId,
+    createdByName: `${mark} member`,
+  };
+  const open = { ...offer, createdAt: before, expiresAt: later };
+  const ended = { ...open, decidedBy: userId, decidedByName: `${mark} member`, decidedAt: now };
+  const closed = [
+    { ...ended, state: 'declined' as const },
+    { ...ended, state: 'withdrawn' as const },
+    { ...open, expiresAt: before },
+    // Of a crew that none of the cast is in.
+    { ...ended, state: 'accepted' as const, toCrewId: randomId(), toCrewName: `${mark} third crew` },
+  ].map((each) => ({ ...each, token: randomId() + randomId() }));
+  await prisma.handover.createMany({
+    data: [
+      { ...open, id: handoverId, tokenHash: hashToken(handoverToken) },
+      ...closed.map(({ token, ...each }) => ({ ...each, id: randomId(), tokenHash: hashToken(token) })),
+    ],
+  });
+  return { handoverId, handoverToken, closedTokens: closed.map(({ token }) => token), receivingId };
+}
+
 /** A library of one type, with a draft of its next revision. */
 async function newLibrary(
   store: Store,
@@ -129,16 +184,17 @@ async function newLibrary(
 }
 
 /** Takes a world away again, so that nobody comes to be in more crews than a person may. */
-export async function endWorld(server: TestServer, { crewId }: World): Promise<void> {
+export async function endWorld(server: TestServer, { crewId, receivingId }: World): Promise<void> {
   const { prisma } = server.running.store;
+  const both = { in: [crewId, receivingId] };
   await prisma.$transaction([
-    prisma.rig.deleteMany({ where: { crewId } }),
-    prisma.crew.deleteMany({ where: { id: crewId } }),
+    prisma.rig.deleteMany({ where: { crewId: both } }),
+    prisma.crew.deleteMany({ where: { id: both } }),
   ]);
 }
 
 /** Everything the store knows of a world's crew, to see whether a refused request changed any of it. */
-export async function stateOf(server: TestServer, { crewId, rigId, draftId }: World): Promise<string> {
+export async function stateOf(server: TestServer, { crewId, rigId, draftId, receivingId }: World): Promise<string> {
   const { prisma } = server.running.store;
   const crew = await prisma.crew.findUnique({
     where: { id: crewId },
@@ -161,6 +217,8 @@ export async function stateOf(server: TestServer, { crewId, rigId, draftId }: Wo
   const updates = await Promise.all([
     prisma.rigUpdate.count({ where: { rigId } }),
     prisma.typeDraftUpdate.count({ where: { draftId } }),
+    prisma.rig.count({ where: { crewId: receivingId } }),
+    prisma.auditEntry.count({ where: { crewId: receivingId } }),
   ]);
   const plain = (_key: string, value: unknown) => (typeof value === 'bigint' ? value.toString() : value);
   return JSON.stringify([present(crew, `crew ${crewId} is gone`), ...updates], plain);

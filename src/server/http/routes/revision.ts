@@ -28,7 +28,12 @@ async function sendRevision(request: ApiRequest, { store }: { readonly store: St
   const bytes =
     known && isNumber ? await revisionBytes(store, { rigId, number: Number(number), part: known }) : undefined;
   if (!bytes) return refusal(404, 'no-such-rig-revision', REFUSAL_SENTENCES['no-such-rig-revision']);
-  return new Response(bytes, {
+  return revisionAnswer(bytes);
+}
+
+/** A part of a revision as an answer. */
+export const revisionAnswer = (bytes: Uint8Array<ArrayBuffer>): Response =>
+  new Response(bytes, {
     headers: {
       'content-type': 'application/json; charset=utf-8',
       'content-encoding': 'deflate',
@@ -36,4 +41,3 @@ async function sendRevision(request: ApiRequest, { store }: { readonly store: St
       'cache-control': 'private, no-cache',
     },
   });
-}
