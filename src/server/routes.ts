@@ -1,10 +1,13 @@
 import type { Config } from './config/read-config.ts';
 import type { GdtfWorkers } from './gdtf/gdtf-workers.ts';
+import type { HandoverWorkers } from './handover/handover-workers.ts';
 import type { Route } from './http/api-request.ts';
 import { createAttempts } from './http/attempts.ts';
 import { authRoutes } from './http/routes/auth.ts';
 import { demoRoute } from './http/routes/demo.ts';
 import { handoverRoute } from './http/routes/handover.ts';
+import { handoverFileRoute } from './http/routes/handover-file.ts';
+import { handoverUploadRoutes } from './http/routes/handover-upload.ts';
 import { healthRoute } from './http/routes/health.ts';
 import { momentRoute } from './http/routes/moment.ts';
 import { revisionRoute } from './http/routes/revision.ts';
@@ -19,13 +22,22 @@ export interface RoutesOptions {
   readonly tasks: TaskContext;
   readonly sync: SyncService;
   readonly gdtf: GdtfWorkers;
+  readonly handovers: HandoverWorkers;
   readonly version: string;
   readonly config: Pick<Config, 'demo' | 'attemptsPerMinute'>;
   readonly report: (what: string, error: Error) => void;
 }
 
 /** Every address below /api. The table in tests/prove/walls.ts has a row for each. */
-export function createRoutes({ tasks, sync, gdtf, version, config, report }: RoutesOptions): readonly Route[] {
+export function createRoutes({
+  tasks,
+  sync,
+  gdtf,
+  handovers,
+  version,
+  config,
+  report,
+}: RoutesOptions): readonly Route[] {
   const { store, clock, revoke } = tasks;
   const { demo, attemptsPerMinute } = config;
   return [
@@ -37,6 +49,8 @@ export function createRoutes({ tasks, sync, gdtf, version, config, report }: Rou
     revisionRoute({ store }),
     momentRoute({ tasks }),
     handoverRoute({ tasks }),
+    handoverFileRoute({ tasks, handovers }),
+    ...handoverUploadRoutes({ tasks, handovers }),
     typeUploadRoute({ tasks, gdtf }),
     typeFileRoute({ store, gdtf }),
   ];

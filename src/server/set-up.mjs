@@ -72,6 +72,7 @@ function bundleServer() {
         server: 'src/server/main.ts',
         'gdtf-worker': 'src/server/gdtf/gdtf-worker.ts',
         'record-worker': 'src/server/record/record-worker.ts',
+        'handover-worker': 'src/server/handover/handover-worker.ts',
       },
       outdir: 'dist',
       outExtension: { '.js': '.mjs' },

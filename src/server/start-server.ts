@@ -12,6 +12,7 @@ import { StartRefused } from './config/start-refused.ts';
 import { openStore } from './db/open-store.ts';
 import type { Store } from './db/store.ts';
 import { createGdtfWorkers } from './gdtf/gdtf-workers.ts';
+import { createHandoverWorkers } from './handover/handover-workers.ts';
 import type { Route } from './http/api-request.ts';
 import { createHandler } from './http/create-handler.ts';
 import { reachOf } from './http/reach.ts';
@@ -85,7 +86,8 @@ async function startOn(store: Store, options: ServerOptions): Promise<RunningSer
       ? undefined
       : await openPages({ root, from: options.pages, hostOf: (request) => reachOf(request, config).host });
   const gdtf = createGdtfWorkers(clock);
-  const routes = createRoutes({ tasks, sync, gdtf, version: options.version, config, report });
+  const handovers = createHandoverWorkers(clock);
+  const routes = createRoutes({ tasks, sync, gdtf, handovers, version: options.version, config, report });
   const handler = createHandler({
     routes,
     auths,
@@ -113,6 +115,7 @@ async function startOn(store: Store, options: ServerOptions): Promise<RunningSer
       await Promise.race([closed, new Promise<void>((resolve) => clock.after(LAST_REQUESTS_MS, resolve))]);
       server.closeAllConnections();
       gdtf.close();
+      handovers.close();
       record.close();
       await pages?.close();
       await store.close();

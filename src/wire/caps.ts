@@ -59,6 +59,13 @@ export const CAPS = {
   revisionText: 64 * MIB,
   revisionMs: 60_000,
   openHandoversPerCrew: 200,
+  /** A handover file, as large as one is ever read, and the milliseconds it has to arrive whole and to be read or written. */
+  handoverFile: 64_000_000,
+  handoverFileMs: 120_000,
+  handoverReadMs: 60_000,
+  /** Such files of one person, and of everybody, that are on their way, being written or being read at once. */
+  handoverFilesPerPerson: 2,
+  handoverFilesAtOnce: 4,
   venuesPerCrew: 500,
   listMappingsPerCrew: 500,
   typesPerCrew: 10_000,

@@ -95,3 +95,27 @@ export interface HandoverLook extends OfferedRevision {
 
 export const handoverPath = (token: string, part: RevisionPart): string =>
   `/api/handovers/${encodeURIComponent(token)}/${part}`;
+
+/** What goes into a handover file beside the revision. */
+export const WriteHandoverFile = z.object({ words: Words });
+
+/** The rig that is made of a handover file. */
+export const ReceiveFile = NewRig.omit({ crewId: true });
+export type ReceiveFile = z.infer<typeof ReceiveFile>;
+
+/** What a file brings, before anything is made of it. */
+export interface HandoverFileLook extends OfferedRevision {
+  /** The rig that this crew made of the same revision before; null when there is none. */
+  readonly here: { readonly rigId: string; readonly rigName: string; readonly at: string } | null;
+  /** The frozen rig, and its findings as JSON: each deflated, in base64. */
+  readonly rig: string;
+  readonly findings: string;
+}
+
+export const handoverFilePath = (rigId: string, number: number): string =>
+  `/api/rigs/${encodeURIComponent(rigId)}/revisions/${number}/handover-file`;
+
+/** Where a handover file is sent: to be looked at, or to be made a rig of the crew, with `?name=…&kind=…&venueId=…`. */
+export const handoverFileLookPath = (crewId: string): string =>
+  `/api/crews/${encodeURIComponent(crewId)}/handovers/look`;
+export const handoverFileTakePath = (crewId: string): string => `/api/crews/${encodeURIComponent(crewId)}/handovers`;

@@ -8,6 +8,7 @@ import { readRig } from '#document/read/rig-reader.ts';
 import { checkRig } from '#engine/check/check-rig.ts';
 import type { NewestRevisions } from '#engine/check/type-findings.ts';
 import type { Finding, Severity } from '#engine/model/finding.ts';
+import type { Rig } from '#engine/model/rig.ts';
 import { CAPS } from '#wire/caps.ts';
 import { loadRig } from '../stored/load-rig.ts';
 import type { StoredRig } from '../stored/stored-rig.ts';
@@ -27,18 +28,22 @@ export interface Frozen {
   readonly hash: string;
 }
 
-/** A revision before it has a number. */
-export interface FreshRevision extends Frozen {
+/** A frozen rig with what the rules say of it. */
+export interface CheckedRig extends Frozen {
   /** Characters of its text. */
   readonly size: number;
-  /** The place in the log that it was read at. */
-  readonly seq: number;
   readonly units: number;
   readonly counts: Readonly<Record<Severity, number>>;
   /** `Finding[]` as JSON, deflated. */
   readonly findings: Uint8Array<ArrayBuffer>;
   /** The keys of its blockers. */
   readonly blockers: readonly string[];
+}
+
+/** A revision before it has a number. */
+export interface FreshRevision extends CheckedRig {
+  /** The place in the log that it was read at. */
+  readonly seq: number;
 }
 
 export type FreezeOutcome = Result<FreshRevision, 'rig-too-large'>;
@@ -64,17 +69,21 @@ function freeze(rows: StoredRig, newest: NewestRevisions): FreezeOutcome {
   doc.destroy();
   const text = freezeRig(rig);
   if (text.length > CAPS.revisionText) return refuse('rig-too-large');
+  return ok({ ...checked(rig, text, newest), seq });
+}
+
+/** A rig, whose frozen text is `text`, as it is stored. */
+export function checked(rig: Rig, text: string, newest: NewestRevisions): CheckedRig {
   const findings = checkRig(rig, newest);
-  return ok({
+  return {
     content: deflated(text),
     hash: hashOf(text),
     size: text.length,
-    seq,
     units: rig.fixtures.size,
     counts: countsOf(findings),
     findings: deflated(JSON.stringify(findings)),
     blockers: findings.flatMap(({ severity, key }) => (severity === 'blocker' ? [key] : [])),
-  });
+  };
 }
 
 function begin(frozen: Frozen): BeginOutcome {

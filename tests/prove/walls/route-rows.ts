@@ -1,6 +1,6 @@
 import { randomId } from '#base/random-id.ts';
 import { momentPath } from '#wire/history.ts';
-import { handoverPath } from '#wire/handovers.ts';
+import { handoverFileLookPath, handoverFilePath, handoverFileTakePath, handoverPath } from '#wire/handovers.ts';
 import { typeFilePath, typeUploadPath } from '#wire/library.ts';
 import { REVISION_PARTS, revisionPath } from '#wire/record.ts';
 import type { Expected } from './procedure-rows.ts';
@@ -29,6 +29,15 @@ const all = (status: string): Expected => ({
   'removed member': status,
 });
 
+/** A file sent to a crew by those who may write there. */
+const fileRow = (pathOf: (crewId: string) => string): RouteRow => ({
+  path: ({ crewId }) => pathOf(crewId),
+  missing: () => pathOf(randomId()),
+  body: 'no archive',
+  headers: { 'content-type': 'application/octet-stream' },
+  expected: { ...all('422'), reader: '403', nobody: '404', 'foreign lead': '404', 'removed member': '404' },
+});
+
 /** The rows, by method and path of the route. A route that is not here fails the proof. */
 export const ROUTE_ROWS: Readonly<Record<string, RouteRow>> = {
   'GET /api/health': { path: () => '/api/health', expected: all('200') },
@@ -45,13 +54,7 @@ export const ROUTE_ROWS: Readonly<Record<string, RouteRow>> = {
   'GET /api/trpc/:procedures': { path: () => '/api/trpc/no.such', expected: all('404') },
   'POST /api/trpc/:procedures': { path: () => '/api/trpc/no.such', body: {}, expected: all('404') },
   // Garbage, so that the library stays as it is: who may send a file hears what is wrong with it.
-  'POST /api/crews/:crewId/types': {
-    path: ({ crewId }) => typeUploadPath(crewId),
-    missing: () => typeUploadPath(randomId()),
-    body: 'no archive',
-    headers: { 'content-type': 'application/octet-stream' },
-    expected: { ...all('422'), reader: '403', nobody: '404', 'foreign lead': '404', 'removed member': '404' },
-  },
+  'POST /api/crews/:crewId/types': fileRow(typeUploadPath),
   'GET /api/crews/:crewId/types/:typeId/:file': {
     path: ({ crewId, typeId }) => typeFilePath(crewId, typeId, 1),
     missing: () => typeFilePath(randomId(), randomId(), 1),
@@ -67,6 +70,15 @@ export const ROUTE_ROWS: Readonly<Record<string, RouteRow>> = {
     isLink: true,
     expected: { ...all('200'), nobody: '404' },
   },
+  'POST /api/rigs/:rigId/revisions/:number/handover-file': {
+    path: ({ rigId }) => handoverFilePath(rigId, 1),
+    missing: () => handoverFilePath(randomId(), 1),
+    body: { words: 'Yours' },
+    expected: { ...all('200'), reader: '403', nobody: '404', 'foreign lead': '404', 'removed member': '404' },
+  },
+  // Garbage, so that the crew stays as it is: who may send a file hears what is wrong with it.
+  'POST /api/crews/:crewId/handovers/look': fileRow(handoverFileLookPath),
+  'POST /api/crews/:crewId/handovers': fileRow(handoverFileTakePath),
   'GET /api/rigs/:rigId/revisions/:number/:part': {
     path: ({ rigId }) => revisionPath(rigId, 1, 'rig'),
     missing: () => revisionPath(randomId(), 1, 'rig'),

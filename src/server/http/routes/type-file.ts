@@ -6,6 +6,7 @@ import type { Store } from '../../db/store.ts';
 import type { GdtfWorkers } from '../../gdtf/gdtf-workers.ts';
 import { readRevision } from '../../tasks/library/read-type.ts';
 import type { ApiRequest, Route } from '../api-request.ts';
+import { attachment } from '../attachment.ts';
 import { refusal } from '../json.ts';
 
 export interface TypeFileOptions {
@@ -38,17 +39,4 @@ async function sendFile(request: ApiRequest, { store, gdtf }: TypeFileOptions): 
       'cache-control': 'no-store',
     },
   });
-}
-
-/** A file name in both spellings of RFC 6266: for old readers in ASCII, for all others whole (RFC 8187). */
-function attachment(name: string): string {
-  const plain = name
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .replace(/[^ -~]/g, '_');
-  const whole = encodeURIComponent(name).replace(
-    /['()*]/g,
-    (sign) => `%${sign.charCodeAt(0).toString(16).toUpperCase()}`,
-  );
-  return `attachment; filename="${plain}"; filename*=UTF-8''${whole}`;
 }

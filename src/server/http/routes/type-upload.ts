@@ -14,6 +14,7 @@ import type { TaskContext } from '../../tasks/task-context.ts';
 import type { ApiRequest, Route } from '../api-request.ts';
 import { json, refusal } from '../json.ts';
 import { createPlaces, type Places } from '../places.ts';
+import { noPlace } from './no-place.ts';
 
 export interface TypeUploadOptions {
   readonly tasks: TaskContext;
@@ -51,7 +52,7 @@ async function takeUpload(request: ApiRequest, taking: Taking): Promise<Response
   if (!place.ok) {
     // Read and thrown away, or the answer would be lost with the connection.
     await request.file({ bytes: 0, ms: CAPS.apiBodyMs });
-    return NO_PLACE[place.error]();
+    return noPlace(place.error, CAPS.typeFilesPerPerson);
   }
   try {
     return await readUpload(request, taking, { crewId, userId: user.id });
@@ -61,11 +62,6 @@ async function takeUpload(request: ApiRequest, taking: Taking): Promise<Response
 }
 
 const FILE_TYPES = /^application\/(octet-stream|zip|x-zip-compressed)\b/i;
-
-const NO_PLACE = {
-  each: () => refusal(429, 'too-many-files', HTTP_SENTENCES.tooManyFiles(CAPS.typeFilesPerPerson)),
-  all: () => refusal(503, 'busy-reading', HTTP_SENTENCES.busyReading),
-} as const;
 
 async function readUpload(
   request: ApiRequest,
