@@ -89,8 +89,8 @@ export interface OfferedRevision {
 export interface HandoverLook extends OfferedRevision {
   readonly expiresAt: string;
   readonly receivedId: string | null;
-  /** That the giver is a crew of mine. */
-  readonly mine: boolean;
+  /** The giving crew, when it is one of mine: it cannot be the receiving one. */
+  readonly giverId: string | null;
 }
 
 export const handoverPath = (token: string, part: RevisionPart): string =>

@@ -91,7 +91,7 @@ describe.each(STORE_KINDS)('handovers on the %s store', (kind) => {
       by: 'Gil',
       lastHad: [],
       receivedId: null,
-      mine: false,
+      giverId: null,
     });
     expect(JSON.stringify(seen)).not.toContain(rigId);
     expect((await taker.request('GET', handoverPath(token, 'rig'))).text).toBe(own.text);

@@ -1,5 +1,5 @@
-/** Gives the browser a text made here to save as a file. */
-export function saveFile(name: string, type: string, chunks: Iterable<string>): void {
+/** Gives the browser what was made here, or fetched, to save as a file. */
+export function saveFile(name: string, type: string, chunks: Iterable<BlobPart>): void {
   const address = URL.createObjectURL(new Blob([...chunks], { type }));
   const link = document.createElement('a');
   link.href = address;

@@ -35,6 +35,6 @@ export async function lookAtHandover(
     lastHad: await lastHad(context.store, { userId: who.userId, rigId: offer.rigId, from }),
     expiresAt: offer.expiresAt.toISOString(),
     receivedId: offer.state === 'accepted' ? offer.receivedId : null,
-    mine: isMember !== null,
+    giverId: isMember === null ? null : offer.crewId,
   };
 }

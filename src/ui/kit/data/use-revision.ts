@@ -30,11 +30,7 @@ export function useFrozenRig(rigId: string, number: number): Answer<Rig> {
   const asked = useQuery({
     ...FOREVER,
     queryKey: ['revision', rigId, number, 'rig'],
-    queryFn: async (): Promise<Rig> => {
-      const thawed = thawRig(await fetchPart(rigId, number, 'rig'));
-      if (!thawed.ok) throw new RefusedRequest(REVISIONS_WORDS[thawed.error === 'newer' ? 'newer' : 'damaged']);
-      return thawed.value;
-    },
+    queryFn: async (): Promise<Rig> => thawed(await fetchPart(rigId, number, 'rig')),
   });
   return { value: asked.data, error: asked.error };
 }
@@ -50,14 +46,26 @@ export function useFrozenFindings(rigId: string, number: number): Answer<readonl
   return { value: asked.data, error: asked.error };
 }
 
-async function fetchPart(rigId: string, number: number, part: RevisionPart): Promise<string> {
-  const response = await fetch(revisionPath(rigId, number, part));
+const fetchPart = (rigId: string, number: number, part: RevisionPart): Promise<string> =>
+  fetchText(revisionPath(rigId, number, part), REVISIONS_WORDS.gone(number));
+
+/** What an address of ours answers; `otherwise` is said when whoever refused it has no sentence. */
+export async function fetchText(path: string, otherwise: string): Promise<string> {
+  const response = await fetch(path);
   const text = await response.text();
   if (response.ok) return text;
-  throw new RefusedRequest(sentenceIn(text) ?? REVISIONS_WORDS.gone(number));
+  throw new RefusedRequest(sentenceIn(text) ?? otherwise);
 }
 
-function sentenceIn(text: string): string | undefined {
+/** A frozen rig that came as text. */
+export function thawed(text: string): Rig {
+  const rig = thawRig(text);
+  if (!rig.ok) throw new RefusedRequest(REVISIONS_WORDS[rig.error === 'newer' ? 'newer' : 'damaged']);
+  return rig.value;
+}
+
+/** The sentence of a refusal of one of our addresses. */
+export function sentenceIn(text: string): string | undefined {
   try {
     const { message } = JSON.parse(text);
     return typeof message === 'string' ? message : undefined;

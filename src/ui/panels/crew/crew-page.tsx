@@ -10,6 +10,7 @@ import { saidOf } from '../../kit/data/unreachable.ts';
 import { Message } from '../../kit/message.tsx';
 import { PageFrame } from '../../kit/page-frame.tsx';
 import { Banner } from '../banner.tsx';
+import { CrewHandovers } from '../handover/crew-handovers.tsx';
 import { SignedIn } from '../signed-in.tsx';
 import { CrewActions } from './crew-actions.tsx';
 import { CrewRigs } from './crew-rigs.tsx';
@@ -53,6 +54,7 @@ function CrewParts({ crewId, user }: CrewPartsProps) {
       {crew.data.role === 'lead' ? <Invitations crew={crew.data} /> : null}
       <CrewVenues crew={crew.data} />
       <CrewRigs crew={crew.data} />
+      <CrewHandovers crew={crew.data} />
       <CrewTypes crewId={crewId} />
       <CrewActions crew={crew.data} />
     </div>

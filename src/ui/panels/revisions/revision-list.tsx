@@ -42,6 +42,7 @@ export function RevisionList({ rig, revisions }: RevisionListProps) {
         {revisions.map((revision, at) => (
           <RevisionRow
             key={revision.number}
+            rig={rig}
             revision={revision}
             previous={revisions[at + 1]?.number}
             onStart={() => setQuestion({ ask: 'start', number: revision.number })}

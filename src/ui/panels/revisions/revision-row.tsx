@@ -1,12 +1,15 @@
 import type { RigRevisionSummary } from '#wire/record.ts';
+import type { RigSummary } from '#wire/rigs.ts';
 import { acceptedText, revisionFacts, shortHash, REVISIONS_WORDS as words } from '#words/revisions.ts';
 import { LinkButton } from '../../kit/link-button.tsx';
 import { Mark } from '../../kit/mark.tsx';
 import { StayLink } from '../../kit/stay-link.tsx';
 import { LINK_CLASSES } from '../../kit/text-link.tsx';
+import { HandOver, OffersOf } from '../handover/handover-part.tsx';
 import { spellPlace } from './revisions-hash.ts';
 
 export interface RevisionRowProps {
+  readonly rig: RigSummary;
   readonly revision: RigRevisionSummary;
   /** The number of the one before it; undefined for the first. */
   readonly previous: number | undefined;
@@ -14,7 +17,7 @@ export interface RevisionRowProps {
 }
 
 /** One revision in the list: its number to be seen from afar, what it is, and what can be done with it. */
-export function RevisionRow({ revision, previous, onStart }: RevisionRowProps) {
+export function RevisionRow({ rig, revision, previous, onStart }: RevisionRowProps) {
   const { number, note } = revision;
   const accepted = acceptedText(revision);
   return (
@@ -35,7 +38,7 @@ export function RevisionRow({ revision, previous, onStart }: RevisionRowProps) {
             <Mark severity="blocker" /> {accepted}
           </p>
         )}
-        <p className="flex flex-wrap gap-x-5">
+        <div className="flex flex-wrap gap-x-5">
           <PlaceLink to={{ kind: 'one', number }} name={words.lookName(number)} word={words.look} />
           <PlaceLink
             to={{ kind: 'pair', before: number, after: 'now' }}
@@ -52,7 +55,9 @@ export function RevisionRow({ revision, previous, onStart }: RevisionRowProps) {
           <LinkButton aria-label={words.startName(number)} onClick={onStart}>
             {words.start}
           </LinkButton>
-        </p>
+          <HandOver rig={rig} number={number} />
+        </div>
+        <OffersOf rig={rig} number={number} />
       </div>
     </li>
   );

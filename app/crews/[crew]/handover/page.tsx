@@ -1,0 +1,8 @@
+import { HandoverFilePage } from '#ui/panels/handover/file-page.tsx';
+
+// Made for each request and not kept: the address carries an id, and anybody could fill the disk with made-up ones.
+export const dynamic = 'force-dynamic';
+
+export default function Page() {
+  return <HandoverFilePage />;
+}
