@@ -26,7 +26,7 @@ export function OfferLines({ handovers, titleOf, writable }: OfferLinesProps) {
         {handovers.map((handover) => (
           <li
             key={handover.id}
-            className="flex flex-col gap-0.5 border-b border-rule px-2 py-2 [overflow-wrap:anywhere]"
+            className="flex flex-col gap-0.5 border-t border-rule px-2 py-2 first:border-t-0 [overflow-wrap:anywhere]"
           >
             {titleOf === undefined ? null : <h3 className="font-serif text-large">{titleOf(handover)}</h3>}
             {handover.words === '' ? null : <p>{HANDOVERS_WORDS.said(handover.by, handover.words)}</p>}
