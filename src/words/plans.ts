@@ -51,6 +51,8 @@ export const PLAN_NAMES: Readonly<Record<PlanName, string>> = {
   lock: 'Lock or free addresses',
   'put-back': 'Put a value back',
   'go-back': 'Go back to a moment',
+  tick: 'Tick a line of what is put back',
+  'take-proposal': 'Take what a show proposed',
 };
 
 /** Why a plan could not be made, and what to do next. */

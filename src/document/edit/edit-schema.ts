@@ -53,7 +53,7 @@ const cardEdit = z
   .refine(({ card, field: of }) => isCardField(card, of), { path: ['field'], message: 'no such cell' })
   .transform((edit) => edit as CardEdit);
 
-const editSchema = z.discriminatedUnion('kind', [
+export const editSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('add-fixture'), fixture, cells }),
   z.strictObject({ kind: z.literal('remove-fixture'), fixture }),
   z.strictObject({ kind: z.literal('set-cell'), fixture, field, value: cellValue }),
@@ -120,6 +120,8 @@ export const planSchema = z.strictObject({
     'lock',
     'put-back',
     'go-back',
+    'tick',
+    'take-proposal',
   ]),
   edits: z.array(editSchema).max(EDIT_LIMIT),
 });

@@ -80,4 +80,6 @@ export type PlanName =
   | 'set-hire'
   | 'lock'
   | 'put-back'
-  | 'go-back';
+  | 'go-back'
+  | 'tick'
+  | 'take-proposal';
