@@ -66,6 +66,11 @@ export const CAPS = {
   /** Such files of one person, and of everybody, that are on their way, being written or being read at once. */
   handoverFilesPerPerson: 2,
   handoverFilesAtOnce: 4,
+  /** Edits of one proposal, characters of them as JSON (a request has room for little more), and open proposals of one show and to one house. */
+  proposalEdits: 5_000,
+  proposalText: 200_000,
+  openProposalsPerShow: 20,
+  openProposalsPerHouse: 200,
   venuesPerCrew: 500,
   listMappingsPerCrew: 500,
   typesPerCrew: 10_000,

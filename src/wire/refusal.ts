@@ -36,4 +36,9 @@ export type Refusal =
   | 'no-such-handover'
   | 'handover-closed'
   | 'handover-own'
-  | 'too-many-handovers';
+  | 'too-many-handovers'
+  | 'no-house-rig'
+  | 'no-such-proposal'
+  | 'proposal-closed'
+  | 'proposal-unreadable'
+  | 'too-many-proposals';

@@ -48,5 +48,13 @@ export const REFUSAL_SENTENCES: Readonly<Record<Refusal, string>> = {
   'handover-closed': 'This offer is not open any more. Reload the list of offers to see what became of it.',
   'handover-own': 'This rig belongs to that crew already. Choose the crew that receives it.',
   'too-many-handovers': 'This crew has as many open offers as it can. Take one back first.',
+  'no-house-rig':
+    'The house rig that this show began as is not in this installation, or not any more. Nothing was proposed: tell its crew in another way.',
+  'no-such-proposal': 'There is no such proposal any more. Reload the page.',
+  'proposal-closed': 'This proposal was answered or withdrawn already. Reload the page to see how.',
+  'proposal-unreadable':
+    'What was to be proposed cannot be read. Nothing was sent: reload the page, and propose it again.',
+  'too-many-proposals':
+    'The house has as many open proposals as it can. Withdraw one of yours, or wait until its crew has answered some.',
   'too-many-drafts': 'This crew has as many open drafts as it can. Publish or drop one first.',
 };

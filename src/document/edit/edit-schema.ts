@@ -53,7 +53,7 @@ const cardEdit = z
   .refine(({ card, field: of }) => isCardField(card, of), { path: ['field'], message: 'no such cell' })
   .transform((edit) => edit as CardEdit);
 
-export const editSchema = z.discriminatedUnion('kind', [
+const editSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('add-fixture'), fixture, cells }),
   z.strictObject({ kind: z.literal('remove-fixture'), fixture }),
   z.strictObject({ kind: z.literal('set-cell'), fixture, field, value: cellValue }),

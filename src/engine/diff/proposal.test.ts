@@ -51,17 +51,17 @@ describe('a proposal', () => {
       const { base, now, edits } = scene(seed);
       const wanted = applyEdits(base, edits);
       for (const { fate, task } of proposalLines(base, now, edits)) {
-        const after = applyEdits(now, task.edits);
+        const taken = applyEdits(now, task.edits);
         const parts = task.edits.map((edit) => ({
           was: partOfEdit(base, edit),
           is: partOfEdit(now, edit),
           wants: partOfEdit(wanted, edit),
-          then: partOfEdit(after, edit),
+          reads: partOfEdit(taken, edit),
         }));
         const where = `seed ${seed}, ${task.key}: ${fate}`;
         expect(fateOf(parts, fate === 'gone'), where).toBe(fate);
-        if (fate !== 'gone') for (const { wants, then } of parts) expect(then, where).toBe(wants);
-        if (fate === 'so-already') expect(diffEdits(diffRigs(now, after))).toEqual([]);
+        if (fate !== 'gone') for (const { wants, reads } of parts) expect(reads, where).toBe(wants);
+        if (fate === 'so-already') expect(diffEdits(diffRigs(now, taken))).toEqual([]);
       }
     }
   });

@@ -43,6 +43,11 @@ const CODES: Readonly<Record<Refusal, TRPC_ERROR_CODE_KEY>> = {
   'handover-closed': 'CONFLICT',
   'handover-own': 'CONFLICT',
   'too-many-handovers': 'CONFLICT',
+  'no-house-rig': 'NOT_FOUND',
+  'no-such-proposal': 'NOT_FOUND',
+  'proposal-closed': 'CONFLICT',
+  'proposal-unreadable': 'BAD_REQUEST',
+  'too-many-proposals': 'CONFLICT',
 };
 
 /** A refusal on its way out of a procedure. */

@@ -33,6 +33,11 @@ import { whereUsed } from './library/where-used.ts';
 import { recallMapping } from './list-mappings/recall.ts';
 import { rememberMapping } from './list-mappings/remember.ts';
 import { getMe } from './me/get.ts';
+import { decideOneProposal } from './proposals/decide.ts';
+import { getProposal } from './proposals/get.ts';
+import { listProposals } from './proposals/list-for-rig.ts';
+import { makeOneProposal } from './proposals/make.ts';
+import { withdrawOneProposal } from './proposals/withdraw.ts';
 import { freezeRevision } from './revisions/freeze.ts';
 import { listRevisions } from './revisions/list.ts';
 import { startFromRevision } from './revisions/start.ts';
@@ -76,6 +81,13 @@ export const appRouter = trpc.router({
     look: lookAtOffer,
     accept: acceptOffer,
     decline: declineOffer,
+  },
+  proposals: {
+    make: makeOneProposal,
+    listForRig: listProposals,
+    get: getProposal,
+    withdraw: withdrawOneProposal,
+    decide: decideOneProposal,
   },
   library: {
     newest: newestOf,
