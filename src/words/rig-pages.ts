@@ -16,6 +16,7 @@ export const RIG_MENU_WORDS = {
     upkeep: 'Upkeep',
     revisions: 'Revisions',
     history: 'History',
+    restore: 'Put back',
     'lists-in': 'Lists in',
     'sheets-out': 'Sheets out',
   },

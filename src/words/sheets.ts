@@ -135,6 +135,9 @@ const OTHER_HEADINGS: Readonly<Record<Exclude<SheetColumn, keyof typeof PATCH_HE
   hiredFrom: 'From',
   due: 'Due back',
   stands: 'Stands',
+  putBack: 'Put back',
+  tickedBy: 'Ticked by',
+  tickedAt: 'Ticked at',
 };
 
 /** What each table of a sheet of several is called. */

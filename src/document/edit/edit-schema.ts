@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { LAST_UNIVERSE, type Universe } from '#engine/model/address.ts';
 import { CARD_KINDS, type CardEdit, type CardKind, isCardField, isCardKey } from '#engine/model/card.ts';
+import type { Edit } from '#engine/model/edit.ts';
 import { CELL_LIMIT, type CellValue, FIELDS, type Field } from '#engine/model/field.ts';
 import type { Cells } from '#engine/model/fixture.ts';
 import { SIGNED_HAZARDS, type SignedHazard } from '#engine/model/fixture-type.ts';
@@ -125,3 +126,10 @@ export const planSchema = z.strictObject({
   ]),
   edits: z.array(editSchema).max(EDIT_LIMIT),
 });
+
+/** Edits that were stored or sent as JSON; undefined when any of them is none. */
+export function readEdits(edits: unknown): readonly Edit[] | undefined {
+  const plan = planSchema.safeParse({ name: 'take-proposal', edits });
+  // JSON knows no undefined: what is optional is there or is left out.
+  return plan.success ? (plan.data.edits as readonly Edit[]) : undefined;
+}

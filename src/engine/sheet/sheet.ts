@@ -38,7 +38,8 @@ export type SheetCell = string | number | null;
  * `first` and `last` are the ends of a slot run, `break` which of a fixture's breaks it is and `ownSlot` which slot of that
  * break, `units` and `channels` name several. `cell` to `values` are what a slot does, `count` to `sum` what units draw and weigh,
  * `supply` to `used` what feeds them, `extra` to `remaining` what may hang there, `standing` the findings of that row,
- * `task` to `becomes` what is to be done, `fact` to `note` what the house says of itself, `faultOf` to `stands` what has to be mended or given back.
+ * `task` to `becomes` what is to be done, `fact` to `note` what the house says of itself, `faultOf` to `stands` what has to be mended or given back,
+ * `putBack` to `tickedAt` what came of a line of a restore sheet.
  */
 export type SheetColumn =
   | PatchColumn
@@ -128,7 +129,10 @@ export type SheetColumn =
   | 'item'
   | 'hiredFrom'
   | 'due'
-  | 'stands';
+  | 'stands'
+  | 'putBack'
+  | 'tickedBy'
+  | 'tickedAt';
 
 /** A line under the table: a part of the rig that is no fixture, so that the sheet is the whole rig, or a finding. */
 export type FootLine =
@@ -159,7 +163,7 @@ export type FootLine =
 
 /** A sheet as typed rows and columns, before it is printed, drawn or written as bytes. `changes`: of two rigs, what makes one the other. */
 export interface Sheet {
-  readonly kind: SheetKind | 'changes';
+  readonly kind: SheetKind | 'changes' | 'restore';
   readonly columns: readonly SheetColumn[];
   /** Each as wide as `columns`. Made while they are asked for, as often as they are, so that the first leaves at once. */
   readonly rows: Iterable<readonly SheetCell[]>;

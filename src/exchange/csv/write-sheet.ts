@@ -30,7 +30,7 @@ function* linesOf(sheet: Sheet, words: SheetWords): Generator<readonly CsvCell[]
   }
   yield [END_MARK];
   for (const line of sheet.foot) yield footCells(line);
-  const isOwn = sheet.kind === 'findings' || sheet.kind === 'changes';
+  const isOwn = sheet.kind === 'findings' || sheet.kind === 'changes' || sheet.kind === 'restore';
   const none = isOwn ? sheet.length === 0 : !sheet.foot.some(({ kind }) => kind === 'finding');
   if (none) yield [words.nothingStands];
 }

@@ -62,6 +62,14 @@ const byLink = (expected: Expected, extra: (world: World) => object = () => ({})
 });
 const aimless = (expected: Expected, input?: unknown): ProcedureRow => ({ input: () => input, expected });
 
+const proposing = (rigId: string, houseId: string) => ({
+  rigId,
+  houseId,
+  number: 1,
+  words: '',
+  edits: [{ kind: 'set-universe', universe: 2, label: 'Floor' }],
+});
+
 /** The rows: one for each procedure of the router. A procedure that is not here fails the proof. */
 export const PROCEDURE_ROWS: Readonly<Record<string, ProcedureRow>> = {
   'me.get': aimless(everybody),
@@ -120,6 +128,31 @@ export const PROCEDURE_ROWS: Readonly<Record<string, ProcedureRow>> = {
     words: 'Thank you',
   })),
   'handovers.decline': byLink(mine, () => ({ words: 'Not now' })),
+  'proposals.make': {
+    input: ({ showId, houseId }) => proposing(showId, houseId),
+    missing: ({ houseId }) => proposing(randomId(), houseId),
+    expected: members(LOW, 'ok', 'ok', 'no-such-rig'),
+  },
+  'proposals.listForRig': {
+    input: ({ houseId }) => ({ rigId: houseId }),
+    missing: () => ({ rigId: randomId() }),
+    expected: members('ok', 'ok', 'ok', 'no-such-rig'),
+  },
+  'proposals.get': {
+    input: ({ houseId, proposalId }) => ({ rigId: houseId, proposalId }),
+    missing: () => ({ rigId: randomId(), proposalId: randomId() }),
+    expected: members('ok', 'ok', 'ok', 'no-such-rig'),
+  },
+  'proposals.withdraw': {
+    input: ({ showId, proposalId }) => ({ rigId: showId, proposalId }),
+    missing: () => ({ rigId: randomId(), proposalId: randomId() }),
+    expected: members(LOW, 'ok', 'ok', 'no-such-rig'),
+  },
+  'proposals.decide': {
+    input: ({ houseId, proposalId }) => ({ rigId: houseId, proposalId, outcome: 'declined', words: '' }),
+    missing: () => ({ rigId: randomId(), proposalId: randomId(), outcome: 'declined', words: '' }),
+    expected: members(LOW, 'ok', 'ok', 'no-such-rig'),
+  },
   'library.list': onCrew(crewForAll),
   'library.get': onType(crewForAll),
   'library.revision': onType(crewForAll, { number: 1 }),

@@ -1,6 +1,6 @@
 import { randomId } from '#base/random-id.ts';
-import { momentPath } from '#wire/history.ts';
 import { handoverFileLookPath, handoverFilePath, handoverFileTakePath, handoverPath } from '#wire/handovers.ts';
+import { momentPath } from '#wire/history.ts';
 import { typeFilePath, typeUploadPath } from '#wire/library.ts';
 import { REVISION_PARTS, revisionPath } from '#wire/record.ts';
 import type { Expected } from './procedure-rows.ts';

@@ -16,6 +16,7 @@ import { takeFile } from '#server/tasks/library/take-file.ts';
 import { storeNewRig } from '#server/tasks/store-new-rig.ts';
 import type { TestServer } from '#tests/support/test-server.ts';
 import type { Visitor } from '#tests/support/visitor.ts';
+import { newProposal, type Proposed } from './new-proposal.ts';
 
 /** Everybody who may stand before a door of a crew. */
 export const ACTORS = ['nobody', 'reader', 'editor', 'lead', 'foreign lead', 'removed member'] as const;
@@ -23,7 +24,7 @@ export type Actor = (typeof ACTORS)[number];
 export type Cast = Readonly<Record<Actor, Visitor>>;
 
 /** A crew with one of everything, whose every name carries `mark`, so that a leak of any of them shows. */
-export interface World {
+export interface World extends Proposed {
   readonly mark: string;
   readonly crewId: string;
   readonly rigId: string;
@@ -87,9 +88,15 @@ export async function newWorld(server: TestServer, cast: Cast): Promise<World> {
   await storeNewRig(store, { id: rigId, crewId, venueId, name: `${mark} rig`, kind: 'show', userId: memberId, at });
   await newRevision(store, { rigId, userId: memberId, mark });
   const offers = await newOffers(store, cast, { crewId, rigId, userId: memberId, mark });
+  const proposed = await newProposal(store, {
+    crewId,
+    userId: memberId,
+    mark,
+    freeze: (rig) => newRevision(store, { rigId: rig, userId: memberId, mark }),
+  });
   const { typeId, draftId } = await newLibrary(store, { crewId, userId: memberId, mark });
   await cast.lead.granted('crews.removeMember', { crewId, userId: cast['removed member'].userId });
-  return { mark, crewId, rigId, venueId, typeId, draftId, invitationId, token, memberId, ...offers };
+  return { ...proposed, ...offers, mark, crewId, rigId, venueId, typeId, draftId, invitationId, token, memberId };
 }
 
 /** Revision 1 of the rig: another state of it than it is in, which says the mark. */
@@ -206,7 +213,10 @@ export async function stateOf(server: TestServer, { crewId, rigId, draftId, rece
       rigs: {
         orderBy: { id: 'asc' },
         omit: { fence: true },
-        include: { revisions: { orderBy: { number: 'asc' }, omit: { content: true, findings: true } } },
+        include: {
+          proposals: { orderBy: { id: 'asc' } },
+          revisions: { orderBy: { number: 'asc' }, omit: { content: true, findings: true } },
+        },
       },
       audit: { orderBy: { id: 'asc' } },
       handovers: { orderBy: { id: 'asc' } },

@@ -1,6 +1,7 @@
 import { ok, type Result, refuse } from '#base/result.ts';
-import { planSchema } from '#document/edit/edit-schema.ts';
+import { readEdits } from '#document/edit/edit-schema.ts';
 import { hasHappened } from '#engine/diff/restore.ts';
+import type { Edit } from '#engine/model/edit.ts';
 import { CAPS } from '#wire/caps.ts';
 import type { Refusal } from '#wire/refusal.ts';
 import type { Prisma } from '../../db/generated/client.ts';
@@ -31,7 +32,7 @@ export async function makeProposal(context: TaskContext, asked: ToPropose): Prom
   const { store, clock, makeId } = context;
   const { show, number, words, by } = asked;
   const edits = readEdits(asked.edits);
-  if (edits === undefined) return refuse('proposal-unreadable');
+  if (edits === undefined || !edits.every(isOfRig)) return refuse('proposal-unreadable');
   const house = await houseOfShow(store, show.rigId, asked.houseId);
   if (house === undefined || !(await hasRevision(store, house, number))) return refuse('no-house-rig');
   const at = new Date(clock.now());
@@ -56,7 +57,7 @@ export async function makeProposal(context: TaskContext, asked: ToPropose): Prom
         fromCrewId: show.crewId,
         fromCrewName: show.crewName,
         number,
-        edits: edits as Prisma.InputJsonValue,
+        edits: edits as unknown as Prisma.InputJsonValue,
         words,
         createdBy: by.id,
         createdByName: by.name,
@@ -71,14 +72,8 @@ export async function makeProposal(context: TaskContext, asked: ToPropose): Prom
 /** The first half of the advisory lock under which one house rig takes one proposal at a time: any number of our own. */
 const PROPOSE_LOCK = 7_214_410;
 
-/** The edits, when they are ones, and of what a rig is: what happened to a show is not the house's. */
-function readEdits(edits: readonly unknown[]): readonly unknown[] | undefined {
-  const plan = planSchema.safeParse({ name: 'take-proposal', edits });
-  if (!plan.success) return undefined;
-  return plan.data.edits.some((edit) => edit.kind === 'set-card' && hasHappened(edit.card))
-    ? undefined
-    : plan.data.edits;
-}
+/** What happened to a show is not the house's. */
+const isOfRig = (edit: Edit) => edit.kind !== 'set-card' || !hasHappened(edit.card);
 
 const hasRevision = async (store: TaskContext['store'], { rigId }: HouseOfShow, number: number) =>
   (await store.prisma.rigRevision.count({ where: { rigId, number } })) > 0;

@@ -11,6 +11,7 @@ import { ListsInPage } from '../lists-in/lists-in-page.tsx';
 import { NetworkPage } from '../network/network-page.tsx';
 import { Notice } from '../notice.tsx';
 import { RevisionsPage } from '../revisions/revisions-page.tsx';
+import { RestorePage } from '../restore/restore-page.tsx';
 import { RunsPage } from '../runs/runs-page.tsx';
 import { SheetsOutPage } from '../sheets-out/sheets-out-page.tsx';
 import { SupplyPage } from '../supply/supply-page.tsx';
@@ -70,6 +71,8 @@ function Chosen({ rig, page }: { readonly rig: RigSummary; readonly page: RigPag
       return <HousePage rig={rig} />;
     case 'upkeep':
       return <UpkeepPage rig={rig} />;
+    case 'restore':
+      return <RestorePage rig={rig} />;
     default:
       return unreachable(page);
   }

@@ -8,6 +8,7 @@ export const RIG_PAGES = [
   'upkeep',
   'revisions',
   'history',
+  'restore',
   'lists-in',
   'sheets-out',
 ] as const;

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { RigSummary } from '#wire/rigs.ts';
+import { PROPOSAL_WORDS } from '#words/proposals.ts';
 import { RIG_MENU_WORDS, rigAbout } from '#words/rig-pages.ts';
 import { MenuLine } from '../../kit/menu-line.tsx';
 import { Banner } from '../banner.tsx';
@@ -16,8 +17,8 @@ export interface RigBannerProps {
 
 /** The head of every page of a rig: its name, what it is, and the line of its pages. */
 export function RigBanner({ rig, rigId, page, aside }: RigBannerProps) {
-  const words = RIG_PAGES.filter((each) => each !== 'lists-in' || rig?.role !== 'reader').map((each) => ({
-    label: RIG_MENU_WORDS.pages[each],
+  const words = RIG_PAGES.filter((each) => isOffered(each, rig)).map((each) => ({
+    label: each === 'restore' && rig?.kind === 'house' ? PROPOSAL_WORDS.menu : RIG_MENU_WORDS.pages[each],
     href: rigPath(rigId, each),
   }));
   return (
@@ -28,4 +29,11 @@ export function RigBanner({ rig, rigId, page, aside }: RigBannerProps) {
       aside={aside}
     />
   );
+}
+
+/** Readers bring nothing in; only what began as another rig is put back, and only to a house does a show propose. */
+function isOffered(page: RigPage, rig: RigSummary | undefined): boolean {
+  if (page === 'lists-in') return rig?.role !== 'reader';
+  if (page === 'restore') return rig?.kind === 'house' || (rig?.startedFrom ?? null) !== null;
+  return true;
 }

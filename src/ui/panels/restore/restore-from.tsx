@@ -1,0 +1,55 @@
+import { useState, useSyncExternalStore } from 'react';
+import type { Provenance } from '#wire/record.ts';
+import type { RigSummary } from '#wire/rigs.ts';
+import { aboutRecord, RESTORE_WORDS as words } from '#words/restore.ts';
+import { KIT_WORDS } from '#words/screens.ts';
+import { EMPTY_WORDS } from '#words/sheet.ts';
+import { Message } from '../../kit/message.tsx';
+import { Select } from '../../kit/select.tsx';
+import { useFrozenRig } from '../../live/frozen/use-frozen-rig.ts';
+import type { RigStore } from '../../live/rig-store.ts';
+import { Restore } from './restore.tsx';
+import { useRestoreRecords } from './use-restore-records.ts';
+
+export interface RestoreFromProps {
+  readonly store: RigStore;
+  readonly rig: RigSummary;
+  readonly from: Provenance;
+}
+
+/** Which record one puts back to, in words, and the sheet of it once that record is here. */
+export function RestoreFrom({ store, rig, from }: RestoreFromProps) {
+  const arrived = useSyncExternalStore(store.subscribeLink, store.hasArrived);
+  const records = useRestoreRecords(rig, from);
+  const [wanted, setWanted] = useState('');
+  const record = records.find(({ at }) => at.hash === wanted) ?? records[0];
+  const frozen = useFrozenRig(record.at);
+  const about = aboutRecord(from);
+  return (
+    <div className="flex flex-col gap-3">
+      {records.length === 1 ? (
+        <p className="print:hidden">
+          {words.record} {record.words}.
+        </p>
+      ) : (
+        <div className="max-w-xl print:hidden">
+          <Select
+            label={words.record}
+            choices={records.map(({ at, words: label }) => ({ value: at.hash, label }))}
+            value={record.at.hash}
+            onChoose={setWanted}
+          />
+        </div>
+      )}
+      {about === '' || record !== records[0] ? null : <p className="max-w-prose">{about}</p>}
+      {frozen.trouble === undefined ? null : <Message severity="blocker" said={{ what: words[frozen.trouble] }} />}
+      {frozen.rig === undefined || !arrived ? (
+        <p className="text-soft">
+          {frozen.trouble !== undefined ? '' : arrived ? KIT_WORDS.loading : EMPTY_WORDS.arriving}
+        </p>
+      ) : (
+        <Restore key={record.at.hash} store={store} summary={rig} record={record} house={frozen.rig} />
+      )}
+    </div>
+  );
+}
