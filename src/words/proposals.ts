@@ -1,7 +1,12 @@
+import { getRow } from '#base/table.ts';
 import type { Fate, ProposalLine } from '#engine/diff/proposal.ts';
 import { unitOfTask } from '#engine/diff/task-groups.ts';
+import { formatCell } from '#engine/model/cell-text.ts';
+import { cellOf } from '#engine/model/read-fixture.ts';
+import type { Rig } from '#engine/model/rig.ts';
 import type { ProposalMade, ProposalReceived, ProposalState } from '#wire/proposals.ts';
 import { unitName } from './findings.ts';
+import { listed } from './listed.ts';
 import { counted, sayMoment } from './screens.ts';
 import { rigTaskSentence, unitTaskSentence } from './tasks.ts';
 
@@ -13,7 +18,7 @@ const STATE_WORDS: Readonly<Record<ProposalState, string>> = {
 };
 
 /** What becomes of each part of a proposal; nothing to say of what fits. */
-export const FATE_WORDS: Readonly<Record<Fate, string>> = {
+const FATE_WORDS: Readonly<Record<Fate, string>> = {
   fits: '',
   'so-already': 'It is so already.',
   'changed-since': 'Somebody has changed this in the house rig since. Taking it overwrites that.',
@@ -73,3 +78,11 @@ export const proposalSentence = (line: ProposalLine): string =>
   line.at === 'unit'
     ? `${unitName(unitOfTask(line.task))}: ${unitTaskSentence(line.task)}`
     : rigTaskSentence(line.task);
+
+/** What becomes of a part of a proposal; with what the house says now, where somebody has changed it. */
+export function fateSentence({ at, task, fate }: ProposalLine, now: Rig): string {
+  const unit = at === 'unit' && fate === 'changed-since' ? getRow(now.fixtures, unitOfTask(task)?.id ?? '') : undefined;
+  if (unit === undefined || at === 'rig' || task.fields.length === 0) return FATE_WORDS[fate];
+  const says = task.fields.map((field) => formatCell(field, cellOf(unit, field)) || 'nothing');
+  return `${FATE_WORDS[fate]} It says ${listed(says)} now.`;
+}

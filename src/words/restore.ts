@@ -44,6 +44,7 @@ export const RESTORE_WORDS = {
   nothing: 'Nothing is to be put back: the rig is as that record says.',
   nothingShown: 'No line is left here. Choose “All” to see what was ticked.',
   nothingToDo: 'Nothing is to be put back.',
+  mind: 'Weights and feeds are moved: what to mind',
   keys: 'Arrow keys go from line to line, space ticks.',
   unreachable:
     'The record to put back to is not on this device yet, and the server does not answer. Open this page once with the network: it then opens without.',

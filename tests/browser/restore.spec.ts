@@ -202,7 +202,9 @@ test('what the house changed since is left unless somebody asks for it, and a ne
   const dialog = page.getByRole('dialog');
   const line = (text: string) => dialog.getByRole('listitem').filter({ hasText: text });
   await expect(line('First bar · 1').getByRole('checkbox')).toBeChecked();
-  await expect(line('First bar · 2')).toContainText('Somebody has changed this in the house rig since.');
+  await expect(line('First bar · 2')).toContainText(
+    'Somebody has changed this in the house rig since. Taking it overwrites that. It says G120 now.',
+  );
   await expect(line('First bar · 2').getByRole('checkbox')).not.toBeChecked();
   await dialog.getByRole('button', { name: 'Take 1 part' }).click();
   await expect(dialog).toHaveCount(0);

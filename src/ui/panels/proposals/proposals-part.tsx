@@ -32,11 +32,7 @@ export function ProposalsPart({ store, rig }: ProposalsPartProps) {
                 <p className="text-large">{receivedWords(proposal)}</p>
                 {proposal.words === '' ? null : <p className="text-soft">{proposal.words}</p>}
               </div>
-              {rig.role === 'reader' ? null : (
-                <Button className="min-h-11" onClick={() => setLooking(proposal)}>
-                  {words.look}
-                </Button>
-              )}
+              {rig.role === 'reader' ? null : <Button onClick={() => setLooking(proposal)}>{words.look}</Button>}
             </li>
           ))}
         </ul>

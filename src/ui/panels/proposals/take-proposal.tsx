@@ -6,7 +6,7 @@ import type { Edit, Plan } from '#engine/model/edit.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { previewPlan } from '#engine/patch/preview-plan.ts';
 import type { ProposalReceived } from '#wire/proposals.ts';
-import { FATE_WORDS, proposalSentence, receivedWords, PROPOSAL_WORDS as words } from '#words/proposals.ts';
+import { fateSentence, proposalSentence, receivedWords, PROPOSAL_WORDS as words } from '#words/proposals.ts';
 import { KIT_WORDS } from '#words/screens.ts';
 import { PREVIEW_WORDS } from '#words/sheet.ts';
 import { Button } from '../../kit/button.tsx';
@@ -73,6 +73,7 @@ export function TakeProposal({ store, rigId, proposal, base, edits, onClose }: T
             <PartLine
               key={line.task.key}
               line={line}
+              now={now}
               isTaken={isTaken(line)}
               onTurn={() => setTurned(toggled(turned, line.task.key))}
             />
@@ -106,12 +107,13 @@ function toggled(set: ReadonlySet<string>, key: string): ReadonlySet<string> {
 
 interface PartLineProps {
   readonly line: ProposalLine;
+  readonly now: Rig;
   readonly isTaken: boolean;
   readonly onTurn: () => void;
 }
 
-function PartLine({ line, isTaken, onTurn }: PartLineProps) {
-  const fate = FATE_WORDS[line.fate];
+function PartLine({ line, now, isTaken, onTurn }: PartLineProps) {
+  const fate = fateSentence(line, now);
   return (
     <li className="border-b border-rule">
       <label className="flex min-h-11 items-center gap-3 py-1">

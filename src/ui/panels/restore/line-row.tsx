@@ -39,7 +39,7 @@ export function LineRow({ line, names, writable, onTick }: LineRowProps) {
             aria-label={`${words[answer]}: ${wholeSentence(line)}`}
             disabled={!writable}
             look={state === answer ? 'main' : 'plain'}
-            className="min-h-11 min-w-24 text-large max-sm:flex-1"
+            className="min-w-24 text-large max-sm:flex-1"
             onClick={() => onTick(line, answer)}
           >
             <span aria-hidden="true">{state === answer ? SIGNS[answer] : ''}</span>

@@ -7,8 +7,6 @@ import { RESTORE_STANDING, restoreHead, RESTORE_WORDS as words } from '#words/re
 import { sheetFileName, sheetHeading } from '#words/sheets.ts';
 import { Button } from '../../kit/button.tsx';
 import { saveFile } from '../../kit/save-file.ts';
-import { PrintHead } from '../../print/print-head.tsx';
-import { usePrinting } from '../../print/use-printing.ts';
 import type { LinesView, ShownLines } from './use-shown-lines.ts';
 
 export interface RestoreToolsProps {
@@ -23,8 +21,6 @@ const VIEWS: readonly LinesView[] = ['open', 'all'];
 
 /** Which lines one sees, and the sheet on paper or as a file. */
 export function RestoreTools({ sheet, house, rigName, record, shown }: RestoreToolsProps) {
-  // Drawn anew on the way to paper, so that it says when that was.
-  usePrinting();
   const takeOut = () => {
     const at = systemClock.now();
     const text = writeSheet(restoreTable(sheet, house, RESTORE_STANDING), {
@@ -35,29 +31,26 @@ export function RestoreTools({ sheet, house, rigName, record, shown }: RestoreTo
     saveFile(sheetFileName('restore', rigName, at), 'text/csv;charset=utf-8', text);
   };
   return (
-    <>
-      <PrintHead lines={restoreHead(rigName, record, systemClock.now())} />
-      <div className="flex flex-wrap items-center gap-2 print:hidden">
-        <fieldset className="flex flex-wrap gap-2">
-          <legend className="sr-only">{words.view}</legend>
-          {VIEWS.map((each) => (
-            <Button
-              key={each}
-              aria-pressed={shown.view === each}
-              look={shown.view === each ? 'main' : 'plain'}
-              className="min-w-16"
-              onClick={() => shown.choose(each)}
-            >
-              {words.views[each]}
-            </Button>
-          ))}
-        </fieldset>
-        {shown.ticked === 0 ? null : <Button onClick={() => shown.choose('open')}>{words.hide(shown.ticked)}</Button>}
-        <div className="flex flex-wrap gap-2 sm:ml-auto">
-          <Button onClick={() => window.print()}>{words.print}</Button>
-          <Button onClick={takeOut}>{words.csv}</Button>
-        </div>
+    <div className="flex flex-wrap items-center gap-2 print:hidden">
+      <fieldset className="flex flex-wrap gap-2">
+        <legend className="sr-only">{words.view}</legend>
+        {VIEWS.map((each) => (
+          <Button
+            key={each}
+            aria-pressed={shown.view === each}
+            look={shown.view === each ? 'main' : 'plain'}
+            className="min-w-16"
+            onClick={() => shown.choose(each)}
+          >
+            {words.views[each]}
+          </Button>
+        ))}
+      </fieldset>
+      {shown.ticked === 0 ? null : <Button onClick={() => shown.choose('open')}>{words.hide(shown.ticked)}</Button>}
+      <div className="flex flex-wrap gap-2 sm:ml-auto">
+        <Button onClick={() => window.print()}>{words.print}</Button>
+        <Button onClick={takeOut}>{words.csv}</Button>
       </div>
-    </>
+    </div>
   );
 }

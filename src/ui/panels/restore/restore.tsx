@@ -1,16 +1,18 @@
 import { useMemo, useSyncExternalStore } from 'react';
+import { systemClock } from '#base/clock.ts';
 import { allLines, bodilyLines, countStates, type RestoreSheet, restoreSheet } from '#engine/diff/restore.ts';
 import type { Rig } from '#engine/model/rig.ts';
-import { restoreCautions } from '#engine/sheet/restore-sheet.ts';
 import type { RigSummary } from '#wire/rigs.ts';
-import { looseSentence, RESTORE_STANDING, RESTORE_WORDS as words } from '#words/restore.ts';
+import { looseSentence, restoreHead, RESTORE_WORDS as words } from '#words/restore.ts';
 import { SHEET_WORDS } from '#words/sheet.ts';
 import { Message } from '../../kit/message.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
 import { useCalmRig } from '../../live/use-calm-rig.ts';
-import { Cautions } from '../../plant/cautions.tsx';
+import { PrintHead } from '../../print/print-head.tsx';
+import { usePrinting } from '../../print/use-printing.ts';
 import { Part } from '../part.tsx';
 import { MadePart } from '../proposals/made-part.tsx';
+import { MindPart } from './mind-part.tsx';
 import { Progress } from './progress.tsx';
 import { RestoreList } from './restore-list.tsx';
 import { RestoreTools } from './restore-tools.tsx';
@@ -34,7 +36,8 @@ export function Restore({ store, summary, record, house }: RestoreProps) {
   const lines = useMemo(() => allLines(sheet), [sheet]);
   const shown = useShownLines(lines);
   const { tick, refused } = useTicking(store);
-  const cautions = useMemo(() => restoreCautions(sheet, house, RESTORE_STANDING), [sheet, house]);
+  // Drawn anew on the way to paper, so that it says when that was.
+  usePrinting();
   if (lines.length === 0)
     return (
       <>
@@ -45,24 +48,21 @@ export function Restore({ store, summary, record, house }: RestoreProps) {
     );
   return (
     <>
+      <PrintHead lines={restoreHead(summary.name, record.words, systemClock.now())} />
       {writable ? null : <p className="text-soft print:hidden">{SHEET_WORDS.readOnly}</p>}
       <div className="sticky top-0 z-10 -mx-1 bg-paper px-1 py-2 print:static">
         <Progress counts={countStates(bodilyLines(sheet))} />
       </div>
       <RestoreTools sheet={sheet} house={house} rigName={summary.name} record={record.words} shown={shown} />
       {refused === undefined ? null : <Message severity="caution" said={{ what: refused }} />}
-      <div className="flex flex-col gap-1">
-        <Cautions texts={cautions.flatMap((line) => (line.kind === 'caution' ? [named(line.type, line.text)] : []))} />
-        <p className="text-soft max-sm:hidden print:hidden">{words.keys}</p>
-      </div>
+      <MindPart sheet={sheet} house={house} />
+      <p className="text-soft max-sm:hidden print:hidden">{words.keys}</p>
       <RestoreList sheet={sheet} isShown={shown.isShown} writable={writable} onTick={tick} />
       <Loose sheet={sheet} rigs={[rig, house]} />
       <MadePart rig={summary} record={record} show={rig} house={house} lines={lines} />
     </>
   );
 }
-
-const named = (type: string, text: string) => (type === '' ? text : `${type}: ${text}`);
 
 /** Ticks that no line on the sheet is for. */
 function Loose({ sheet, rigs }: { readonly sheet: RestoreSheet; readonly rigs: readonly Rig[] }) {
