@@ -1,8 +1,10 @@
-import type { PlaceGroup } from '#engine/diff/task-groups.ts';
+interface Place {
+  readonly units: readonly unknown[];
+}
 
 /** The groups that hold the first `count` units; the last of them is cut short. */
-export function firstUnits(places: readonly PlaceGroup[], count: number): readonly PlaceGroup[] {
-  const first: PlaceGroup[] = [];
+export function firstUnits<Group extends Place>(places: readonly Group[], count: number): readonly Group[] {
+  const first: Group[] = [];
   let left = count;
   for (const place of places) {
     if (left <= 0) break;

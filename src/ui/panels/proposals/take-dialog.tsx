@@ -7,9 +7,9 @@ import { KIT_WORDS } from '#words/screens.ts';
 import { Button } from '../../kit/button.tsx';
 import { useTRPC } from '../../kit/data/trpc.tsx';
 import { saidOf } from '../../kit/data/unreachable.ts';
+import { useFrozenRig } from '../../kit/data/use-revision.ts';
 import { Dialog } from '../../kit/dialog.tsx';
-import { Message, type Said } from '../../kit/message.tsx';
-import { useFrozenRig } from '../../live/frozen/use-frozen-rig.ts';
+import { Message } from '../../kit/message.tsx';
 import type { RigStore } from '../../live/rig-store.ts';
 import { TakeProposal } from './take-proposal.tsx';
 
@@ -24,30 +24,23 @@ export interface TakeDialogProps {
 export function TakeDialog({ store, rigId, proposal, onClose }: TakeDialogProps) {
   const trpc = useTRPC();
   const read = useQuery(trpc.proposals.get.queryOptions({ rigId, proposalId: proposal.id }));
-  const revisions = useQuery(trpc.revisions.list.queryOptions({ rigId }));
-  const revision = revisions.data?.find(({ number }) => number === proposal.number);
-  const base = useFrozenRig(
-    revision === undefined ? undefined : { rigId, number: revision.number, hash: revision.hash },
-  );
+  const base = useFrozenRig(rigId, proposal.number);
   const edits = useMemo(() => (read.data === undefined ? undefined : readEdits(read.data.edits)), [read.data]);
-  if (base.rig !== undefined && edits !== undefined)
+  if (base.value !== undefined && edits !== undefined)
     return (
-      <TakeProposal store={store} rigId={rigId} proposal={proposal} base={base.rig} edits={edits} onClose={onClose} />
+      <TakeProposal store={store} rigId={rigId} proposal={proposal} base={base.value} edits={edits} onClose={onClose} />
     );
-  const error = read.error ?? revisions.error;
-  const trouble: Said | undefined =
-    error === null
-      ? base.trouble !== undefined || (read.data !== undefined && edits === undefined)
-        ? { what: words.unreadable }
-        : undefined
-      : saidOf(error);
+  const error = read.error ?? base.error;
+  const unread = read.data !== undefined && edits === undefined;
   return (
     <Dialog
       title={receivedWords(proposal)}
       onClose={onClose}
       answers={<Button onClick={onClose}>{KIT_WORDS.close}</Button>}
     >
-      {trouble === undefined ? <p>{KIT_WORDS.loading}</p> : <Message severity="blocker" said={trouble} />}
+      {error === null && !unread ? <p>{KIT_WORDS.loading}</p> : null}
+      {error === null ? null : <Message severity="blocker" said={saidOf(error)} />}
+      {unread ? <Message severity="blocker" said={{ what: words.unreadable }} /> : null}
     </Dialog>
   );
 }

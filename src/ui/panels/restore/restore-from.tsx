@@ -6,7 +6,7 @@ import { KIT_WORDS } from '#words/screens.ts';
 import { EMPTY_WORDS } from '#words/sheet.ts';
 import { Message } from '../../kit/message.tsx';
 import { Select } from '../../kit/select.tsx';
-import { useFrozenRig } from '../../live/frozen/use-frozen-rig.ts';
+import { useKeptRig } from '../../live/kept/use-kept-rig.ts';
 import type { RigStore } from '../../live/rig-store.ts';
 import { Restore } from './restore.tsx';
 import { useRestoreRecords } from './use-restore-records.ts';
@@ -23,7 +23,7 @@ export function RestoreFrom({ store, rig, from }: RestoreFromProps) {
   const records = useRestoreRecords(rig, from);
   const [wanted, setWanted] = useState('');
   const record = records.find(({ at }) => at.hash === wanted) ?? records[0];
-  const frozen = useFrozenRig(record.at);
+  const frozen = useKeptRig(record.at);
   const about = aboutRecord(from);
   return (
     <div className="flex flex-col gap-3">

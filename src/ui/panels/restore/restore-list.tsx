@@ -11,6 +11,7 @@ import { unitOfTask } from '#engine/diff/task-groups.ts';
 import { unitAbout, unitNumber } from '#words/compare.ts';
 import { leftWords, RESTORE_WORDS as words } from '#words/restore.ts';
 import { ShowMore, useShown } from '../../print/show-more.tsx';
+import { firstUnits } from '../compare/first-units.ts';
 import { Part } from '../part.tsx';
 import { LineRow, type LineRowProps } from './line-row.tsx';
 import { moveByArrow } from './move-by-arrow.ts';
@@ -57,16 +58,6 @@ function shownPlaces(
       const some = lines.filter(isShown);
       return some.length === 0 ? [] : [{ id, lines: some }];
     });
-    return units.length === 0 ? [] : [{ ...place, units }];
-  });
-}
-
-/** The first `count` units, by place. */
-function firstUnits(places: readonly RestorePlace[], count: number): readonly RestorePlace[] {
-  let left = count;
-  return places.flatMap((place) => {
-    const units = place.units.slice(0, Math.max(0, left));
-    left -= units.length;
     return units.length === 0 ? [] : [{ ...place, units }];
   });
 }

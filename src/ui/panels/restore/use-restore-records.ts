@@ -4,11 +4,11 @@ import type { RigSummary } from '#wire/rigs.ts';
 import { newerWords, recordWords } from '#words/restore.ts';
 import { useTRPC } from '../../kit/data/trpc.tsx';
 import { isUnreachable } from '../../kit/data/unreachable.ts';
-import type { FrozenAt } from '../../live/frozen/use-frozen-rig.ts';
+import type { RevisionAt } from '../../live/kept/use-kept-rig.ts';
 
 /** What a show can be put back to. */
 export interface RestoreRecord {
-  readonly at: FrozenAt;
+  readonly at: RevisionAt;
   readonly words: string;
   /** The house rig whose record it is, to which what stays can be proposed; null for a record that is no house's. */
   readonly house: { readonly rigId: string; readonly number: number } | null;

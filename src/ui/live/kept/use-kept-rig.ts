@@ -1,40 +1,39 @@
-import { useQuery } from '@tanstack/react-query';
+import { skipToken, useQuery } from '@tanstack/react-query';
 import { systemClock } from '#base/clock.ts';
 import { thawRig } from '#document/frozen/frozen-rig.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import { revisionPath } from '#wire/record.ts';
 import { useMe } from '../../kit/data/use-me.ts';
-import { frozenCopy, keepFrozen } from './frozen-copies.ts';
+import { keepRevision, keptRevision } from './kept-revisions.ts';
 
 /** A revision of a rig, and the hash by which it is known. */
-export interface FrozenAt {
+export interface RevisionAt {
   readonly rigId: string;
   readonly number: number;
   readonly hash: string;
 }
 
 /** Why a revision cannot be looked at. */
-export type FrozenTrouble = 'unreachable' | 'foreign' | 'unreadable';
+export type KeptTrouble = 'unreachable' | 'foreign' | 'unreadable';
 
 class NotThawed extends Error {
-  constructor(readonly trouble: FrozenTrouble) {
+  constructor(readonly trouble: KeptTrouble) {
     super(trouble);
   }
 }
 
-export interface FrozenRig {
+export interface KeptRig {
   /** Undefined until it is there. */
   readonly rig: Rig | undefined;
-  readonly trouble: FrozenTrouble | undefined;
+  readonly trouble: KeptTrouble | undefined;
 }
 
-/** A revision as a rig; once it was here it is here without a network too. */
-export function useFrozenRig(at: FrozenAt | undefined): FrozenRig {
+/** A revision as a rig, for what must open without a network: once it was on this device it stays there. */
+export function useKeptRig(at: RevisionAt): KeptRig {
   const user = useMe().value?.user?.id;
   const { data, error } = useQuery({
-    queryKey: ['frozen', user, at?.hash],
-    enabled: user !== undefined && at !== undefined,
-    queryFn: () => (user === undefined || at === undefined ? Promise.reject(new NotThawed('foreign')) : read(user, at)),
+    queryKey: ['kept', user, at.hash],
+    queryFn: user === undefined ? skipToken : () => read(user, at),
     // What a hash names never changes, and a rig is no plain data to be compared.
     staleTime: 'static',
     structuralSharing: false,
@@ -44,12 +43,14 @@ export function useFrozenRig(at: FrozenAt | undefined): FrozenRig {
   return { rig: data, trouble };
 }
 
-async function read(user: string, { rigId, number, hash }: FrozenAt): Promise<Rig> {
-  const kept = await frozenCopy(user, hash);
-  const text = kept ?? (await ask(revisionPath(rigId, number, 'rig')));
+async function read(user: string, { rigId, number, hash }: RevisionAt): Promise<Rig> {
+  const kept = await keptRevision(user, hash);
+  const known = kept === undefined ? undefined : thawRig(kept);
+  if (known?.ok) return known.value;
+  const text = await ask(revisionPath(rigId, number, 'rig'));
   const thawed = thawRig(text);
   if (!thawed.ok) throw new NotThawed('unreadable');
-  if (kept === undefined) await keepFrozen(user, { hash, text, at: systemClock.now() });
+  await keepRevision(user, { hash, text, at: systemClock.now() });
   return thawed.value;
 }
 

@@ -7,7 +7,7 @@ interface Frozen {
   readonly at: number;
 }
 
-interface FrozenCopies extends DBSchema {
+interface KeptRevisions extends DBSchema {
   frozen: { key: string; value: Frozen; indexes: { at: number } };
 }
 
@@ -15,12 +15,12 @@ interface FrozenCopies extends DBSchema {
 const MOST = 12;
 
 const open = (user: string) =>
-  openDB<FrozenCopies>(`rigledger-frozen:${user}`, 1, {
+  openDB<KeptRevisions>(`rigledger-frozen:${user}`, 1, {
     upgrade: (fresh) => void fresh.createObjectStore('frozen', { keyPath: 'hash' }).createIndex('at', 'at'),
   });
 
 /** A frozen rig that this device has, by its hash: one text has one hash for ever. Undefined when it has none, or no storage. */
-export async function frozenCopy(user: string, hash: string): Promise<string | undefined> {
+export async function keptRevision(user: string, hash: string): Promise<string | undefined> {
   try {
     const db = await open(user);
     const kept = await db.get('frozen', hash);
@@ -33,7 +33,7 @@ export async function frozenCopy(user: string, hash: string): Promise<string | u
 }
 
 /** Keeps a frozen rig on this device, so that what needs it opens without a network; the oldest go. */
-export async function keepFrozen(user: string, frozen: Frozen): Promise<void> {
+export async function keepRevision(user: string, frozen: Frozen): Promise<void> {
   try {
     const db = await open(user);
     const tx = db.transaction('frozen', 'readwrite');
