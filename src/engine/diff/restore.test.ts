@@ -13,6 +13,7 @@ import {
   allLines,
   bodilyLines,
   countStates,
+  followRestoreTasks,
   hasHappened,
   lineKey,
   placeLines,
@@ -125,6 +126,25 @@ describe('the restore sheet', () => {
     expect(sheet.places[1]?.units.map(({ id }) => id)).toEqual(['a', 'b']);
     expect(sheet.rig.map(({ task }) => task.kind)).toEqual(['network']);
     expect(sheet.paper.map(({ task }) => task.kind)).toEqual(['paper', 'record']);
+  });
+
+  it('[RS1] followed through edits and ticks is the same as worked out anew', () => {
+    for (const seed of SEEDS.slice(0, 60)) {
+      const { record, show, rng } = houseAndShow(seed);
+      const follow = followRestoreTasks(record);
+      let now = show;
+      for (let step = 0; step < 12; step++) {
+        const before = follow(now);
+        const isTick = rng.int(2) === 0;
+        const edits = isTick
+          ? setCard('tick', lineKey(HASH, `f${rng.int(20)} move`), { state: 'done', by: `Person ${step}` })
+          : [randomEdit(rng, SHAPE)];
+        now = applyEdits(now, edits);
+        const tasks = follow(now);
+        if (isTick) expect(tasks).toBe(before);
+        expect(tasks, `seed ${seed}, step ${step}`).toEqual(restoreTasks(now, record));
+      }
+    }
   });
 
   it('[RS3] cuts the key of a tick that no card could have', () => {

@@ -1,4 +1,5 @@
 import { groupBy } from '#base/group-by.ts';
+import { differingRows } from '#base/table.ts';
 import { CARD_KEY_LIMIT, type Card, type CardKind, tickKey } from '../model/card.ts';
 import { type FixtureId, type PositionId, positionId } from '../model/ids.ts';
 import { recordOf, type Tick } from '../model/record.ts';
@@ -20,7 +21,7 @@ export interface UnitLine extends Ticked {
   readonly task: UnitTask;
 }
 
-export interface RigLine extends Ticked {
+interface RigLine extends Ticked {
   readonly at: 'rig';
   readonly task: RigTask;
 }
@@ -76,10 +77,39 @@ export function restoreTasks(now: Rig, record: Rig): Tasks {
   return { units, rig: rig.filter((task) => !isHappening(task)) };
 }
 
-/** What must be put back, and what is ticked of it. `hash` names the record: ticks of another one do not count. [RS3] [RS4] */
-export function restoreSheet(now: Rig, record: Rig, hash: string): RestoreSheet {
+/**
+ * The same for one record, asked again and again: while only what happened changes, as with every tick, the tasks of before are the answer.
+ * A large rig takes long to compare.
+ */
+export function followRestoreTasks(record: Rig): (now: Rig) => Tasks {
+  let last: { readonly now: Rig; readonly tasks: Tasks } | undefined;
+  return (now) => {
+    const tasks = last !== undefined && differsInHappenings(last.now, now) ? last.tasks : restoreTasks(now, record);
+    last = { now, tasks };
+    return tasks;
+  };
+}
+
+const PARTS = ['fixtures', 'modes', 'positions', 'universes', 'notes', 'wanted', 'signatures'] as const;
+
+/** Whether two rigs are the same but for what happened: told from shared parts, so that it may be missed, but is never wrongly said. */
+const differsInHappenings = (a: Rig, b: Rig): boolean =>
+  PARTS.every((part) => a[part] === b[part]) &&
+  differingRows(a.cards, b.cards).every(({ before, after }) =>
+    [before, after].every((card) => card === undefined || hasHappened(card.kind)),
+  );
+
+/**
+ * What must be put back, and what is ticked of it. `hash` names the record: ticks of another one do not count. `tasks`: those of
+ * `restoreTasks`, where they are known. [RS3] [RS4]
+ */
+export function restoreSheet(
+  now: Rig,
+  record: Rig,
+  hash: string,
+  { units, rig }: Tasks = restoreTasks(now, record),
+): RestoreSheet {
   const { ticks } = recordOf(now.cards);
-  const { units, rig } = restoreTasks(now, record);
   const ticked = (task: UnitTask | RigTask): Ticked => {
     const key = lineKey(hash, task.key);
     const tick = ticks.get(key);

@@ -18,6 +18,9 @@ describe('the policy', () => {
       'venue.write',
       'handover.read',
       'handover.offer',
+      'proposal.read',
+      'proposal.make',
+      'proposal.decide',
       'list-mapping.read',
       'list-mapping.write',
       'type.read',
@@ -35,6 +38,8 @@ describe('the policy', () => {
     expect(may('reader', 'rig.create')).toBe(false);
     expect(may('reader', 'venue.write')).toBe(false);
     expect(may('reader', 'handover.offer')).toBe(false);
+    expect(may('reader', 'proposal.make')).toBe(false);
+    expect(may('reader', 'proposal.decide')).toBe(false);
     expect(may('reader', 'list-mapping.write')).toBe(false);
     expect(may('reader', 'type.write')).toBe(false);
     expect(may('reader', 'type.remove')).toBe(false);

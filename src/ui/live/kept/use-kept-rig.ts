@@ -14,7 +14,7 @@ export interface RevisionAt {
 }
 
 /** Why a revision cannot be looked at. */
-export type KeptTrouble = 'unreachable' | 'foreign' | 'unreadable';
+type KeptTrouble = 'unreachable' | 'foreign' | 'unreadable';
 
 class NotThawed extends Error {
   constructor(readonly trouble: KeptTrouble) {

@@ -50,7 +50,8 @@ export function TakeProposal({ store, rigId, proposal, base, edits, onClose }: T
     setRefused(why);
     if (why === undefined) answer('accepted');
   };
-  const mayTake = taken.length > 0 || (lines.length > 0 && lines.every(({ fate }) => fate === 'so-already'));
+  // What is so already may be what I took a moment ago, and the answer has not gone out.
+  const mayTake = taken.length > 0 || lines.some(({ fate }) => fate === 'so-already');
   const answers = (
     <>
       <Button onClick={onClose}>{KIT_WORDS.cancel}</Button>

@@ -1,6 +1,13 @@
 import { useMemo, useSyncExternalStore } from 'react';
 import { systemClock } from '#base/clock.ts';
-import { allLines, bodilyLines, countStates, type RestoreSheet, restoreSheet } from '#engine/diff/restore.ts';
+import {
+  allLines,
+  bodilyLines,
+  countStates,
+  followRestoreTasks,
+  type RestoreSheet,
+  restoreSheet,
+} from '#engine/diff/restore.ts';
 import type { Rig } from '#engine/model/rig.ts';
 import type { RigSummary } from '#wire/rigs.ts';
 import { looseSentence, restoreHead, RESTORE_WORDS as words } from '#words/restore.ts';
@@ -32,7 +39,11 @@ export interface RestoreProps {
 export function Restore({ store, summary, record, house }: RestoreProps) {
   const rig = useCalmRig(store);
   const writable = useSyncExternalStore(store.subscribeLink, store.canEdit);
-  const sheet = useMemo(() => restoreSheet(rig, house, record.at.hash), [rig, house, record.at.hash]);
+  const tasksAt = useMemo(() => followRestoreTasks(house), [house]);
+  const sheet = useMemo(
+    () => restoreSheet(rig, house, record.at.hash, tasksAt(rig)),
+    [rig, house, record.at.hash, tasksAt],
+  );
   const lines = useMemo(() => allLines(sheet), [sheet]);
   const shown = useShownLines(lines);
   const { tick, refused } = useTicking(store);
