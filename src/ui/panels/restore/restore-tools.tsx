@@ -4,7 +4,7 @@ import type { Rig } from '#engine/model/rig.ts';
 import { restoreTable } from '#engine/sheet/restore-sheet.ts';
 import { writeSheet } from '#exchange/csv/write-sheet.ts';
 import { RESTORE_STANDING, restoreHead, RESTORE_WORDS as words } from '#words/restore.ts';
-import { sheetFileName, sheetHeading } from '#words/sheets.ts';
+import { sheetFileName, sheetHeading, sheetPartTitle } from '#words/sheets.ts';
 import { Button } from '../../kit/button.tsx';
 import { saveFile } from '../../kit/save-file.ts';
 import type { LinesView, ShownLines } from './use-shown-lines.ts';
@@ -26,6 +26,7 @@ export function RestoreTools({ sheet, house, rigName, record, shown }: RestoreTo
     const text = writeSheet(restoreTable(sheet, house, RESTORE_STANDING), {
       head: restoreHead(rigName, record, at),
       heading: sheetHeading,
+      part: sheetPartTitle,
       nothingStands: words.nothingToDo,
     });
     saveFile(sheetFileName('restore', rigName, at), 'text/csv;charset=utf-8', text);
