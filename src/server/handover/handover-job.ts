@@ -12,7 +12,7 @@ import { readHandover } from '#exchange/handover/read-handover.ts';
 import { writeHandover } from '#exchange/handover/write-handover.ts';
 import { CAPS } from '#wire/caps.ts';
 import { handoverReadMe } from '#words/handover-file.ts';
-import { NOTHING_STANDS, sheetHead, sheetHeading, standingOf } from '#words/sheets.ts';
+import { NOTHING_STANDS, sheetHead, sheetHeading, sheetPartTitle, standingOf } from '#words/sheets.ts';
 import { unpack } from '../archive/unpack.ts';
 import { type CheckedRig, checked, type Frozen, frozenText } from '../record/record-job.ts';
 import { sha256 } from '../tasks/library/sha256.ts';
@@ -57,7 +57,9 @@ export async function writeFile({ about, frozen, findings }: ToWrite): Promise<W
 function patchOf(rig: Rig, { rig: { name }, revision, writtenAt }: HandoverAbout, found: readonly Finding[]): string {
   const sheet = makeSheet('patch', rig, standingOf(rig, found));
   const head = sheetHead('patch', `${name}, revision ${revision.number}`, Date.parse(writtenAt));
-  return [...writeSheet(sheet, { head, heading: sheetHeading, nothingStands: NOTHING_STANDS })].join('');
+  return [
+    ...writeSheet(sheet, { head, heading: sheetHeading, part: sheetPartTitle, nothingStands: NOTHING_STANDS }),
+  ].join('');
 }
 
 export async function readFile(bytes: Uint8Array<ArrayBuffer>, newest: NewestRevisions): Promise<ReadOutcome> {
