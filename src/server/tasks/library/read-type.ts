@@ -39,7 +39,7 @@ export async function readRevision(
   if (isBuiltIn(typeId)) return number === 0 ? builtInDetails(await findBuiltIn(typeId))?.newest : undefined;
   const [row] = await store.sql.query<RevisionRow & Pick<TypeRevision, 'report'> & { readonly content: string }>(
     `select ${SUMMARY}, r.report, r.content
-       from fixture_type t join type_revision r on r.type_id = t.id left join "user" u on u.id = r.by
+       from fixture_type t join type_revision r on r.type_id = t.id ${AUTHOR}
       where t.crew_id = $1 and t.id = $2 and t.removed_at is null and r.number = $3`,
     [crewId, typeId, number],
   );
@@ -51,13 +51,15 @@ export async function readRevision(
 
 type RevisionRow = Omit<TypeRevisionSummary, 'at'> & { readonly at: Date };
 
-const SUMMARY = `r.number, r.hash, r.at, coalesce(u.name, '') as by, r.note, r.origin::text as origin`;
+const SUMMARY = `r.number, r.hash, r.at, coalesce(u.name, a.name, '') as by, r.note, r.origin::text as origin`;
+/** Who made a revision: a person with an account, or one whom an archive named. */
+const AUTHOR = 'left join "user" u on u.id = r.by left join author a on a.id = r.by';
 
 const spelled = (row: RevisionRow): TypeRevisionSummary => ({ ...row, at: row.at.toISOString() });
 
 async function listRevisions(store: Store, typeId: string): Promise<readonly TypeRevisionSummary[]> {
   const rows = await store.sql.query<RevisionRow>(
-    `select ${SUMMARY} from type_revision r left join "user" u on u.id = r.by
+    `select ${SUMMARY} from type_revision r ${AUTHOR}
       where r.type_id = $1 order by r.number desc`,
     [typeId],
   );
