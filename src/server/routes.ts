@@ -52,6 +52,6 @@ export function createRoutes({
     handoverFileRoute({ tasks, handovers }),
     ...handoverUploadRoutes({ tasks, handovers }),
     typeUploadRoute({ tasks, gdtf }),
-    typeFileRoute({ store, gdtf }),
+    typeFileRoute({ store, clock, gdtf }),
   ];
 }

@@ -1,3 +1,6 @@
+import { z } from 'zod';
+import { CrewRef } from './crews.ts';
+
 /** What is written down of a crew's doings. Kinds are stored: new ones are added, none is renamed. */
 export const AUDIT_KINDS = [
   'crew-made',
@@ -44,4 +47,35 @@ export interface AuditWhat {
   readonly number?: number;
   readonly sheet?: string;
   readonly type?: string;
+}
+
+/** Which entries of a crew: those before `before`, of one kind or of one person when that is asked for. `by` is empty for nobody. */
+export const ListAudit = CrewRef.extend({
+  before: z.number().int().positive().nullable().default(null),
+  kind: z.enum(AUDIT_KINDS).nullable().default(null),
+  by: z.string().max(64).nullable().default(null),
+});
+
+export interface AuditLine {
+  readonly id: number;
+  /** ISO 8601, UTC. */
+  readonly at: string;
+  /** The name of who did it, as it was; empty when nobody did: a rig whose days were over. */
+  readonly by: string;
+  readonly kind: AuditKind;
+  /** The rig it is about; it may be gone. */
+  readonly rigId: string | null;
+  readonly what: AuditWhat;
+}
+
+/** Entries, the newest first. `before` is what to ask for the ones before them; null when there are none. */
+export interface AuditPage {
+  readonly lines: readonly AuditLine[];
+  readonly before: number | null;
+}
+
+/** Somebody of whom there are entries. */
+export interface AuditPerson {
+  readonly id: string;
+  readonly name: string;
 }

@@ -71,6 +71,8 @@ export const CAPS = {
   proposalText: 200_000,
   openProposalsPerShow: 20,
   openProposalsPerHouse: 200,
+  /** Entries of the audit in one answer. */
+  auditPage: 50,
   venuesPerCrew: 500,
   listMappingsPerCrew: 500,
   typesPerCrew: 10_000,

@@ -41,4 +41,6 @@ export type Refusal =
   | 'no-such-proposal'
   | 'proposal-closed'
   | 'proposal-unreadable'
-  | 'too-many-proposals';
+  | 'too-many-proposals'
+  | 'no-such-removed-rig'
+  | 'name-unlike';

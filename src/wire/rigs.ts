@@ -12,6 +12,21 @@ export const RigRef = z.object({ rigId: Id });
 export const CreateRig = z.object({ crewId: Id, name: Name, kind: RigKind, venueId: Id.nullable().default(null) });
 export const RenameRig = z.object({ rigId: Id, name: Name });
 
+/** `name` is typed by the person, and has to be the rig's: it is destroyed with everything that is kept of it. */
+export const DestroyRig = z.object({ rigId: Id, name: z.string().max(1000) });
+
+/** A rig that was taken off everybody's lists, and can be brought back. */
+export interface RemovedRig {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: RigKind;
+  /** The name of who removed it; empty when nobody knows any more. */
+  readonly by: string;
+  /** When it was removed, and until when it can be brought back; ISO 8601, UTC. */
+  readonly at: string;
+  readonly until: string;
+}
+
 export interface RigSummary {
   readonly id: string;
   readonly name: string;

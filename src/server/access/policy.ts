@@ -15,6 +15,8 @@ const POLICY = {
   'rig.rename': ['lead', 'editor'],
   'rig.remove': ['lead'],
   'history.read': ['lead', 'editor', 'reader'],
+  'audit.read': ['lead'],
+  'archive.take-out': ['lead'],
   'revision.read': ['lead', 'editor', 'reader'],
   'revision.freeze': ['lead', 'editor'],
   'handover.read': ['lead', 'editor', 'reader'],

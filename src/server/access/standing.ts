@@ -36,14 +36,24 @@ export async function standingInCrew(store: Store, userId: string, crewId: strin
 
 /** What a person is to a rig, through its crew. Undefined for a foreign, a removed and a missing rig alike. */
 export async function standingOnRig(store: Store, userId: string, rigId: string): Promise<RigStanding | undefined> {
-  const [row] = await store.sql.query<RigStanding>(
-    `select c.id as "crewId", c.name as "crewName", m.role::text as role, r.id as "rigId", r.name as "rigName"
-       from rig r join membership m on m.crew_id = r.crew_id join crew c on c.id = r.crew_id
-      where m.user_id = $1 and r.id = $2 and r.removed_at is null`,
-    [userId, rigId],
-  );
+  const [row] = await store.sql.query<RigStanding>(`${RIG_STANDING} and r.removed_at is null`, [userId, rigId]);
   return row;
 }
+
+/** What a person is to a rig that was removed. Undefined for a foreign, a missing and any other rig alike. */
+export async function standingOnRemovedRig(
+  store: Store,
+  userId: string,
+  rigId: string,
+): Promise<RigStanding | undefined> {
+  const [row] = await store.sql.query<RigStanding>(`${RIG_STANDING} and r.removed_at is not null`, [userId, rigId]);
+  return row;
+}
+
+const RIG_STANDING = `
+  select c.id as "crewId", c.name as "crewName", m.role::text as role, r.id as "rigId", r.name as "rigName"
+    from rig r join membership m on m.crew_id = r.crew_id join crew c on c.id = r.crew_id
+   where m.user_id = $1 and r.id = $2`;
 
 /** What a person is to a draft, through its crew. Undefined for a foreign and a missing draft alike. */
 export async function standingOnDraft(

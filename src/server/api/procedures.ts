@@ -2,7 +2,7 @@ import { CrewRef } from '#wire/crews.ts';
 import { DraftRef } from '#wire/library.ts';
 import { RigRef } from '#wire/rigs.ts';
 import { type Action, may } from '../access/policy.ts';
-import { standingInCrew, standingOnDraft, standingOnRig } from '../access/standing.ts';
+import { standingInCrew, standingOnDraft, standingOnRemovedRig, standingOnRig } from '../access/standing.ts';
 import { Refused } from './refused.ts';
 import { trpc } from './trpc.ts';
 
@@ -29,6 +29,15 @@ export const onRig = (action: Action) =>
   signedIn.input(RigRef).use(async ({ ctx, input, next }) => {
     const rig = await standingOnRig(ctx.store, ctx.user.id, input.rigId);
     if (!rig) throw new Refused('no-such-rig');
+    if (!may(rig.role, action)) throw new Refused('role-too-low');
+    return next({ ctx: { rig } });
+  });
+
+/** A procedure on the removed rig `rigId`, for members of its crew whose role allows `action`. One that is not removed answers as a missing one. */
+export const onRemovedRig = (action: Action) =>
+  signedIn.input(RigRef).use(async ({ ctx, input, next }) => {
+    const rig = await standingOnRemovedRig(ctx.store, ctx.user.id, input.rigId);
+    if (!rig) throw new Refused('no-such-removed-rig');
     if (!may(rig.role, action)) throw new Refused('role-too-low');
     return next({ ctx: { rig } });
   });

@@ -48,6 +48,8 @@ const CODES: Readonly<Record<Refusal, TRPC_ERROR_CODE_KEY>> = {
   'proposal-closed': 'CONFLICT',
   'proposal-unreadable': 'BAD_REQUEST',
   'too-many-proposals': 'CONFLICT',
+  'no-such-removed-rig': 'NOT_FOUND',
+  'name-unlike': 'BAD_REQUEST',
 };
 
 /** A refusal on its way out of a procedure. */

@@ -1,3 +1,5 @@
+import { listAudit } from './audit/list.ts';
+import { listAuditPeople } from './audit/people.ts';
 import { createCrew } from './crews/create.ts';
 import { getCrew } from './crews/get.ts';
 import { leaveCrew } from './crews/leave.ts';
@@ -41,10 +43,13 @@ import { withdrawOneProposal } from './proposals/withdraw.ts';
 import { freezeRevision } from './revisions/freeze.ts';
 import { listRevisions } from './revisions/list.ts';
 import { startFromRevision } from './revisions/start.ts';
+import { bringBackRig } from './rigs/bring-back.ts';
 import { createRig } from './rigs/create.ts';
+import { destroyRig } from './rigs/destroy.ts';
 import { getRig } from './rigs/get.ts';
 import { listRigs } from './rigs/list.ts';
 import { removeRig } from './rigs/remove.ts';
+import { listRemovedRigs } from './rigs/removed.ts';
 import { renameRig } from './rigs/rename.ts';
 import { trpc } from './trpc.ts';
 import { createVenue } from './venues/create.ts';
@@ -70,7 +75,17 @@ export const appRouter = trpc.router({
     accept: acceptInvitation,
   },
   venues: { list: listVenues, create: createVenue, rename: renameVenue },
-  rigs: { list: listRigs, create: createRig, get: getRig, rename: renameRig, remove: removeRig },
+  rigs: {
+    list: listRigs,
+    create: createRig,
+    get: getRig,
+    rename: renameRig,
+    remove: removeRig,
+    removed: listRemovedRigs,
+    bringBack: bringBackRig,
+    destroy: destroyRig,
+  },
+  audit: { list: listAudit, people: listAuditPeople },
   revisions: { list: listRevisions, freeze: freezeRevision, start: startFromRevision },
   history: { steps: historySteps, changes: historyChanges, people: historyPeople },
   handovers: {

@@ -2,13 +2,15 @@ import { ok, type Result, refuse } from '#base/result.ts';
 import { CAPS } from '#wire/caps.ts';
 import type { Refusal } from '#wire/refusal.ts';
 import type { Prisma } from '../db/generated/client.ts';
+import { auditEntry } from './audit/audit-entry.ts';
+import type { Doer } from './audit/doer.ts';
 import { hashToken } from './hash-token.ts';
 import { lockCrew } from './lock-crew.ts';
 import type { TaskContext } from './task-context.ts';
 
 interface Accepting {
   readonly token: string;
-  readonly userId: string;
+  readonly by: Doer;
 }
 
 /**
@@ -17,9 +19,10 @@ interface Accepting {
  */
 export function acceptInvitation(
   { store, clock }: TaskContext,
-  { token, userId }: Accepting,
+  { token, by }: Accepting,
 ): Promise<Result<{ crewId: string }, Refusal>> {
   const now = new Date(clock.now());
+  const userId = by.id;
   return store.prisma.$transaction(async (tx) => {
     const found = await tx.invitation.findUnique({ where: { tokenHash: hashToken(token) } });
     if (!found) return refuse('invitation-gone');
@@ -33,7 +36,9 @@ export function acceptInvitation(
       data: { usedAt: now, usedBy: userId },
     });
     if (used.count === 0) return refuse(await whyUseless(tx, found.id));
-    await tx.membership.create({ data: { crewId, userId, role: found.role } });
+    const { role } = found;
+    await tx.membership.create({ data: { crewId, userId, role } });
+    await auditEntry(tx, { crewId, by, at: now, kind: 'invitation-used', what: { role } });
     return ok({ crewId });
   });
 }

@@ -3,6 +3,8 @@ import { CAPS } from '#wire/caps.ts';
 import type { NewInvitation } from '#wire/invitations.ts';
 import type { Refusal } from '#wire/refusal.ts';
 import type { Role } from '#wire/role.ts';
+import { auditEntry } from './audit/audit-entry.ts';
+import type { Doer } from './audit/doer.ts';
 import { hashToken } from './hash-token.ts';
 import type { TaskContext } from './task-context.ts';
 
@@ -11,7 +13,7 @@ const DAYS_OPEN = 7;
 /** A link that lets one person into a crew within a week. Its token is in the answer and nowhere else. */
 export async function createInvitation(
   { store, clock, makeId }: TaskContext,
-  { crewId, role, userId }: { readonly crewId: string; readonly role: Role; readonly userId: string },
+  { crewId, role, by }: { readonly crewId: string; readonly role: Role; readonly by: Doer },
 ): Promise<Result<NewInvitation, Refusal>> {
   const now = clock.now();
   const open = await store.prisma.invitation.count({
@@ -20,8 +22,11 @@ export async function createInvitation(
   if (open >= CAPS.openInvitationsPerCrew) return refuse('too-many');
   const token = makeId() + makeId();
   const expiresAt = new Date(now + DAYS_OPEN * 24 * 60 * 60 * 1000);
-  const { id } = await store.prisma.invitation.create({
-    data: { id: makeId(), crewId, role, tokenHash: hashToken(token), createdBy: userId, expiresAt },
-  });
+  const id = makeId();
+  const data = { id, crewId, role, tokenHash: hashToken(token), createdBy: by.id, expiresAt };
+  await store.prisma.$transaction([
+    store.prisma.invitation.create({ data }),
+    auditEntry(store.prisma, { crewId, by, at: new Date(now), kind: 'invitation-made', what: { role } }),
+  ]);
   return ok({ id, path: `/join/${token}`, expiresAt: expiresAt.toISOString() });
 }

@@ -1,10 +1,13 @@
+import { destroyRig } from './removal/destroy-rig.ts';
+import { KEPT_MS } from './removal/removed-rigs.ts';
 import type { TaskContext } from './task-context.ts';
 
 /**
- * Deletes sessions and verifications whose time is over, invitations a month after theirs, and people whose sign-up was cut off before
- * it had a password.
+ * Deletes sessions and verifications whose time is over, invitations a month after theirs, people whose sign-up was cut off before
+ * it had a password, and rigs that nobody brought back in time.
  */
-export async function sweepExpired({ store, clock }: Pick<TaskContext, 'store' | 'clock'>): Promise<void> {
+export async function sweepExpired(context: Pick<TaskContext, 'store' | 'clock'>): Promise<void> {
+  const { store, clock } = context;
   const now = clock.now();
   const over = { expiresAt: { lt: new Date(now) } };
   await store.prisma.session.deleteMany({ where: over });
@@ -15,4 +18,17 @@ export async function sweepExpired({ store, clock }: Pick<TaskContext, 'store' |
   await store.prisma.user.deleteMany({
     where: { createdAt: { lt: hourAgo }, accounts: { none: {} }, memberships: { none: {} } },
   });
+  await destroyForgottenRigs(context);
 }
+
+/** The audit says that nobody did it: its days were over. */
+async function destroyForgottenRigs(context: Pick<TaskContext, 'store' | 'clock'>): Promise<void> {
+  const { store, clock } = context;
+  const forgotten = await store.prisma.rig.findMany({
+    where: { removedAt: { lt: new Date(clock.now() - KEPT_MS) } },
+    select: { id: true },
+  });
+  for (const { id } of forgotten) await destroyRig(context, { rigId: id, by: NOBODY });
+}
+
+const NOBODY = { id: '', name: '' } as const;

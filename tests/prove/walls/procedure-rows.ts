@@ -41,6 +41,11 @@ const onRig = (expected: Expected, extra: object = {}): ProcedureRow => ({
   missing: () => ({ rigId: randomId(), ...extra }),
   expected,
 });
+const onRemovedRig = (expected: Expected): ProcedureRow => ({
+  input: ({ removedRigId }) => ({ rigId: removedRigId }),
+  missing: () => ({ rigId: randomId() }),
+  expected,
+});
 const onType = (expected: Expected, extra: object = {}): ProcedureRow => ({
   input: ({ crewId, typeId }) => ({ crewId, typeId, ...extra }),
   missing: () => ({ crewId: randomId(), typeId: randomId(), ...extra }),
@@ -97,6 +102,15 @@ export const PROCEDURE_ROWS: Readonly<Record<string, ProcedureRow>> = {
   'rigs.get': onRig(members('ok', 'ok', 'ok', 'no-such-rig')),
   'rigs.rename': onRig(members(LOW, 'ok', 'ok', 'no-such-rig'), { name: 'Renamed' }),
   'rigs.remove': onRig(members(LOW, LOW, 'ok', 'no-such-rig')),
+  'rigs.removed': onCrew(crewForAll),
+  'rigs.bringBack': onRemovedRig(members(LOW, LOW, 'ok', 'no-such-removed-rig')),
+  'rigs.destroy': {
+    input: ({ removedRigId, mark }) => ({ rigId: removedRigId, name: `${mark} removed rig` }),
+    missing: ({ mark }) => ({ rigId: randomId(), name: `${mark} removed rig` }),
+    expected: members(LOW, LOW, 'ok', 'no-such-removed-rig'),
+  },
+  'audit.list': onCrew(crewForLeads),
+  'audit.people': onCrew(crewForLeads),
   'revisions.list': onRig(members('ok', 'ok', 'ok', 'no-such-rig')),
   // The world's rig has revision 1 already, and has changed since.
   'revisions.freeze': onRig(members(LOW, 'ok', 'ok', 'no-such-rig'), {

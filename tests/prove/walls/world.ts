@@ -28,6 +28,8 @@ export interface World extends Proposed {
   readonly mark: string;
   readonly crewId: string;
   readonly rigId: string;
+  /** A rig that was taken off everybody's lists. */
+  readonly removedRigId: string;
   readonly venueId: string;
   readonly typeId: string;
   /** An open draft of that type. */
@@ -59,6 +61,7 @@ export async function newWorld(server: TestServer, cast: Cast): Promise<World> {
   const { store } = server.running;
   const mark = `mark${randomId()}`;
   const [crewId, rigId, venueId, invitationId, memberId] = [randomId(), randomId(), randomId(), randomId(), randomId()];
+  const removedRigId = randomId();
   const token = randomId() + randomId();
   const at = new Date();
   await store.prisma.user.create({ data: { id: memberId, name: `${mark} member`, email: `${mark}@crew.example` } });
@@ -86,6 +89,17 @@ export async function newWorld(server: TestServer, cast: Cast): Promise<World> {
     }),
   ]);
   await storeNewRig(store, { id: rigId, crewId, venueId, name: `${mark} rig`, kind: 'show', userId: memberId, at });
+  const removed = {
+    id: removedRigId,
+    crewId,
+    venueId,
+    name: `${mark} removed rig`,
+    kind: 'show',
+    userId: memberId,
+    at,
+  } as const;
+  await storeNewRig(store, removed);
+  await store.prisma.rig.update({ where: { id: removedRigId }, data: { removedAt: at, removedBy: memberId } });
   await newRevision(store, { rigId, userId: memberId, mark });
   const offers = await newOffers(store, cast, { crewId, rigId, userId: memberId, mark });
   const proposed = await newProposal(store, {
@@ -96,7 +110,8 @@ export async function newWorld(server: TestServer, cast: Cast): Promise<World> {
   });
   const { typeId, draftId } = await newLibrary(store, { crewId, userId: memberId, mark });
   await cast.lead.granted('crews.removeMember', { crewId, userId: cast['removed member'].userId });
-  return { ...proposed, ...offers, mark, crewId, rigId, venueId, typeId, draftId, invitationId, token, memberId };
+  const ids = { crewId, rigId, removedRigId, venueId, typeId, draftId, invitationId, memberId };
+  return { ...proposed, ...offers, ...ids, mark, token };
 }
 
 /** Revision 1 of the rig: another state of it than it is in, which says the mark. */

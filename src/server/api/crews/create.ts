@@ -8,6 +8,5 @@ import { granted } from '../refused.ts';
 export const createCrew = signedIn
   .input(CreateCrew)
   .mutation(
-    async ({ ctx, input }): Promise<CrewSummary> =>
-      granted(await create(ctx, { userId: ctx.user.id, name: input.name })),
+    async ({ ctx, input }): Promise<CrewSummary> => granted(await create(ctx, { by: ctx.user, name: input.name })),
   );

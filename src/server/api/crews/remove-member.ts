@@ -5,4 +5,4 @@ import { granted } from '../refused.ts';
 
 export const removeMember = inCrew('crew.manage-members')
   .input(RemoveMember)
-  .mutation(async ({ ctx, input }): Promise<null> => granted(await endMembership(ctx, input)));
+  .mutation(async ({ ctx, input }): Promise<null> => granted(await endMembership(ctx, { ...input, by: ctx.user })));

@@ -5,4 +5,4 @@ import { granted } from '../refused.ts';
 
 export const setRole = inCrew('crew.manage-members')
   .input(SetMemberRole)
-  .mutation(async ({ ctx, input }): Promise<null> => granted(await changeRole(ctx, input)));
+  .mutation(async ({ ctx, input }): Promise<null> => granted(await changeRole(ctx, { ...input, by: ctx.user })));

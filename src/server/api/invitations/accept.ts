@@ -8,5 +8,5 @@ export const acceptInvitation = signedIn
   .input(InvitationRef)
   .mutation(
     async ({ ctx, input }): Promise<{ crewId: string }> =>
-      granted(await accept(ctx, { token: input.token, userId: ctx.user.id })),
+      granted(await accept(ctx, { token: input.token, by: ctx.user })),
   );

@@ -6,6 +6,4 @@ import { granted } from '../refused.ts';
 /** A link that lets one person in. Its path is in this answer only. */
 export const createInvitation = inCrew('crew.invite')
   .input(CreateInvitation)
-  .mutation(
-    async ({ ctx, input }): Promise<NewInvitation> => granted(await create(ctx, { ...input, userId: ctx.user.id })),
-  );
+  .mutation(async ({ ctx, input }): Promise<NewInvitation> => granted(await create(ctx, { ...input, by: ctx.user })));

@@ -14,6 +14,7 @@ import { may } from '../../access/policy.ts';
 import { standingOnRig } from '../../access/standing.ts';
 import type { Store } from '../../db/store.ts';
 import type { SyncService } from '../../sync/sync-service.ts';
+import { auditEntry } from '../../tasks/audit/audit-entry.ts';
 import { newestRevisions } from '../../tasks/library/newest-revisions.ts';
 import type { ApiRequest, Route } from '../api-request.ts';
 import { refusal } from '../json.ts';
@@ -38,7 +39,7 @@ async function sendSheet(request: ApiRequest, { store, sync, clock }: SheetOptio
   const user = await request.user();
   const standing = user ? await standingOnRig(store, user.id, rigId) : undefined;
   // Who is not signed in hears what a stranger hears.
-  if (!standing || !may(standing.role, 'rig.read'))
+  if (!user || !standing || !may(standing.role, 'rig.read'))
     return refusal(404, 'no-such-rig', REFUSAL_SENTENCES['no-such-rig']);
   const kind = SHEET_KINDS.find((known) => `${known}.csv` === sheet);
   if (!kind) return refusal(404, 'no-such-sheet', HTTP_SENTENCES.noSuchSheet);
@@ -48,6 +49,9 @@ async function sendSheet(request: ApiRequest, { store, sync, clock }: SheetOptio
   const newest = await newestRevisions(store, { crewId: standing.crewId, typeIds: copiedTypes(rig) });
   const findings = checkRig(rig, newest);
   const text = csvOf(rig, { kind, name: standing.rigName, at, findings });
+  const { crewId, rigName } = standing;
+  const what = { rig: rigName, sheet: kind };
+  await auditEntry(store.prisma, { crewId, by: user, at: new Date(at), kind: 'sheet-out', rigId, what });
   const mark = request.url.searchParams.get('bom') === '1' ? '\ufeff' : '';
   return new Response(streamOf(mark, text), {
     headers: {

@@ -1,9 +1,10 @@
 import type { AuditKind, AuditWhat } from '#wire/audit.ts';
 import type { Prisma } from '../../db/generated/client.ts';
+import type { Doer } from './doer.ts';
 
 export interface NewAuditEntry {
   readonly crewId: string;
-  readonly by: { readonly id: string; readonly name: string };
+  readonly by: Doer;
   readonly at: Date;
   readonly kind: AuditKind;
   readonly rigId?: string;
