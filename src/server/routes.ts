@@ -3,6 +3,8 @@ import type { GdtfWorkers } from './gdtf/gdtf-workers.ts';
 import type { HandoverWorkers } from './handover/handover-workers.ts';
 import type { Route } from './http/api-request.ts';
 import { createAttempts } from './http/attempts.ts';
+import { archiveInRoute } from './http/routes/archive-in.ts';
+import { archiveOutRoute } from './http/routes/archive-out.ts';
 import { authRoutes } from './http/routes/auth.ts';
 import { demoRoute } from './http/routes/demo.ts';
 import { handoverRoute } from './http/routes/handover.ts';
@@ -52,6 +54,8 @@ export function createRoutes({
     handoverFileRoute({ tasks, handovers }),
     ...handoverUploadRoutes({ tasks, handovers }),
     typeUploadRoute({ tasks, gdtf }),
+    archiveOutRoute({ tasks, version }),
+    archiveInRoute({ tasks }),
     typeFileRoute({ store, clock, gdtf }),
   ];
 }

@@ -55,7 +55,7 @@ export interface RunningServer {
 const SWEEP_MS = 6 * 60 * 60 * 1000;
 const LAST_REQUESTS_MS = 5_000;
 /** The largest file has its own time to arrive; the handler cuts off everything else long before. */
-const LONGEST_REQUEST_MS = CAPS.typeFileMs + 10_000;
+const LONGEST_REQUEST_MS = Math.max(CAPS.typeFileMs, CAPS.archiveFileMs) + 10_000;
 
 /** Starts the whole server in this process. Throws `StartRefused` when the person who starts it has to mend something first. */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {

@@ -43,6 +43,18 @@ export const CAPS = {
   /** Milliseconds of processor that reading one may take, and characters that the type in it may come to. */
   typeReadMs: 30_000,
   typeContent: 32 * MIB,
+  /** The archive of a crew as a file, the milliseconds it has to arrive whole, and what its parts come to, unpacked. */
+  archiveFile: 256 * MIB,
+  archiveFileMs: 600_000,
+  archiveTotal: 1024 * MIB,
+  /** Parts of such an archive, one of them, and the updates of a log in one of them with their bytes. */
+  archiveParts: 60_000,
+  archivePart: 200 * MIB,
+  archiveLogRows: 2_000,
+  archiveLogBytes: 4 * MIB,
+  /** Archives that are on their way in, or out, at once: of one person, and of everybody. */
+  archivesPerPerson: 1,
+  archivesAtOnce: 3,
   /** Procedure calls in one request. */
   apiBatch: 20,
   /** Characters of the name of a person, crew, venue or rig. */

@@ -43,4 +43,5 @@ export type Refusal =
   | 'proposal-unreadable'
   | 'too-many-proposals'
   | 'no-such-removed-rig'
-  | 'name-unlike';
+  | 'name-unlike'
+  | 'crew-too-large';

@@ -9,6 +9,8 @@ export const HTTP_SENTENCES = {
   notAFile: 'This address takes a file as it is (application/octet-stream or application/zip). Nothing was done.',
   tooManyFiles: (files: number) =>
     `${files} files of yours are being read already. Nothing was done. Wait until one is through, then send this one again.`,
+  tooManyArchives:
+    'An archive of yours is on its way already, or others are sending several. Nothing was done. Try again once that is through.',
   busyReading: 'Others are sending many files right now. Nothing was done. Send this one again in a moment.',
   tooLarge: (bytes: number) => `This request is larger than ${bytes} bytes. Nothing was done. Send less at once.`,
   tooSlow: 'This request took too long to arrive. Nothing was done. Try again on a better connection.',

@@ -58,6 +58,8 @@ export const REFUSAL_SENTENCES: Readonly<Record<Refusal, string>> = {
     'The house has as many open proposals as it can. Withdraw one of yours, or wait until its crew has answered some.',
   'no-such-removed-rig':
     'There is no such removed rig among those of your crews. It was brought back or destroyed meanwhile: reload the page of the crew.',
+  'crew-too-large':
+    'This crew has more than fits into one archive. Nothing was taken out: destroy removed rigs that nobody needs, and try again.',
   'name-unlike': 'This is not the name of the rig. Nothing was destroyed: type the name as it stands in the list.',
   'too-many-drafts': 'This crew has as many open drafts as it can. Publish or drop one first.',
 };

@@ -75,7 +75,7 @@ const hazardFlags = Object.fromEntries(HAZARD_KINDS.map((kind) => [kind, z.boole
 >;
 
 /** A fixture type of any content, as far as its shape goes. */
-const fixtureTypeSchema = z.object({
+export const fixtureTypeSchema = z.object({
   maker: text,
   model: text,
   shortName: text,

@@ -50,6 +50,7 @@ const CODES: Readonly<Record<Refusal, TRPC_ERROR_CODE_KEY>> = {
   'too-many-proposals': 'CONFLICT',
   'no-such-removed-rig': 'NOT_FOUND',
   'name-unlike': 'BAD_REQUEST',
+  'crew-too-large': 'PAYLOAD_TOO_LARGE',
 };
 
 /** A refusal on its way out of a procedure. */

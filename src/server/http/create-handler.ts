@@ -133,7 +133,7 @@ function apiRequest(
     return asked;
   };
   const file: ApiRequest['file'] = async ({ bytes, ms }) => {
-    const read = await readBytes(request, { bytes, discarded: 2 * CAPS.typeFile, ms, clock });
+    const read = await readBytes(request, { bytes, discarded: 2 * Math.max(bytes, CAPS.typeFile), ms, clock });
     return read.ok ? read : refuse(bodyRefusal(read.error, bytes));
   };
   const contentType = request.headers['content-type'] ?? '';

@@ -20,6 +20,13 @@ export type RecordJob =
   | { readonly kind: 'begin'; readonly frozen: Frozen }
   | ReplayJob
   | MomentJob;
+import { type ArchiveJob, type ArchiveOutcome, doArchiveJob } from './archive-job.ts';
+
+/** What a thread is asked to do: freeze a rig from the rows of its log, begin a document as a frozen rig, or check what an archive brings. */
+export type RecordJob =
+  | { readonly kind: 'freeze'; readonly rows: StoredRig; readonly newest: NewestRevisions }
+  | { readonly kind: 'begin'; readonly frozen: Frozen }
+  | ArchiveJob;
 
 /** A frozen rig as it is stored: its text, deflated, and what that text has to hash to. */
 export interface Frozen {
@@ -51,6 +58,7 @@ export type FreezeOutcome = Result<FreshRevision, 'rig-too-large'>;
 export type BeginOutcome = Result<Uint8Array<ArrayBuffer>, 'revision-damaged'>;
 
 export function doRecordJob(job: RecordJob): FreezeOutcome | BeginOutcome | Replayed | Uint8Array<ArrayBuffer> {
+export function doRecordJob(job: RecordJob): FreezeOutcome | BeginOutcome | Promise<ArchiveOutcome> {
   switch (job.kind) {
     case 'freeze':
       return freeze(job.rows, job.newest);
@@ -60,6 +68,8 @@ export function doRecordJob(job: RecordJob): FreezeOutcome | BeginOutcome | Repl
       return replay(job);
     case 'moment':
       return freezeMoment(job);
+    default:
+      return doArchiveJob(job);
   }
 }
 

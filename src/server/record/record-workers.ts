@@ -2,9 +2,10 @@ import type { Clock } from '#base/clock.ts';
 import { ok, type Result, refuse } from '#base/result.ts';
 import type { NewestRevisions } from '#engine/check/type-findings.ts';
 import { CAPS } from '#wire/caps.ts';
-import type { StoredRig } from '../stored/stored-rig.ts';
+import type { LoggedUpdate, StoredRig } from '../stored/stored-rig.ts';
 import { createThreadPool } from '../threads/thread-pool.ts';
 import { workerScript } from '../threads/worker-script.ts';
+import type { CheckedFrozen, CheckedLog, CheckedType } from './archive-job.ts';
 import type { BeginOutcome, FreezeOutcome, Frozen, RecordJob } from './record-job.ts';
 import type { Replayed, ReplayJob } from './replay.ts';
 
@@ -16,6 +17,10 @@ export interface RecordWorkers {
   replay(job: Omit<ReplayJob, 'kind'>): Promise<Result<Replayed, 'rig-too-large'>>;
   /** The frozen text of the rig that rows of a log amount to, deflated. */
   moment(rows: StoredRig): Promise<Result<Uint8Array<ArrayBuffer>, 'rig-too-large'>>;
+  /** Look through what an archive brings: the log of a document, a frozen rig with its findings, a type of a library. */
+  checkLog(updates: readonly LoggedUpdate[]): Promise<CheckedLog>;
+  checkFrozen(text: string, findings: string): Promise<CheckedFrozen>;
+  checkType(text: string, hash: string | null): Promise<CheckedType>;
   /** Ends the threads that wait for a rig. */
   close(): void;
 }
@@ -49,6 +54,17 @@ export function createRecordWorkers(clock: Clock): RecordWorkers {
     async moment(rows) {
       const answer = await pool.run({ kind: 'moment', rows });
       return answer === 'too-much' ? refuse('rig-too-large') : ok(answer as Uint8Array<ArrayBuffer>);
+    checkLog: async (updates) => {
+      const answer = await pool.run({ kind: 'check-log', updates });
+      return answer === 'too-much' ? refuse('unreadable') : (answer as CheckedLog);
+    },
+    checkFrozen: async (text, findings) => {
+      const answer = await pool.run({ kind: 'check-frozen', text, findings });
+      return answer === 'too-much' ? refuse('unreadable') : (answer as CheckedFrozen);
+    },
+    checkType: async (text, hash) => {
+      const answer = await pool.run({ kind: 'check-type', text, hash });
+      return answer === 'too-much' ? refuse('unreadable') : (answer as CheckedType);
     },
     close: () => pool.close(),
   };
