@@ -1,15 +1,11 @@
-import { promisify } from 'node:util';
-import { inflate } from 'node:zlib';
-import { present } from '#base/assert.ts';
-import { CAPS } from '#wire/caps.ts';
-import type { ArchivedDraft, ArchivedRig, ArchivedType } from '#wire/crew-archive.ts';
-import type { Provenance } from '#wire/record.ts';
+import type { ArchivedDraft, ArchivedType } from '#wire/crew-archive.ts';
 import type { PackedEntry } from '../../archive/pack.ts';
 import type { Store } from '../../db/store.ts';
 import { namesOf } from '../names-of.ts';
 import { jsonEntry, textEntry } from './json-entry.ts';
 import { logParts } from './log-parts.ts';
 import type { CrewRows } from './read-crew.ts';
+import { rigParts } from './rig-parts.ts';
 
 /** The parts of a crew's archive, one after the other, each made when it is asked for. */
 export async function* crewParts(store: Store, rows: CrewRows): AsyncGenerator<PackedEntry> {
@@ -104,65 +100,6 @@ async function* draftParts(
   if (baseContent !== null) yield textEntry(`${folder}/base.json`, baseContent);
   yield* logParts(sql, { kind: 'draft', id, head, folder });
 }
-
-async function* rigParts(
-  { prisma, sql }: Store,
-  rows: CrewRows,
-  rig: CrewRows['rigs'][number],
-  folder: string,
-): AsyncGenerator<PackedEntry> {
-  yield jsonEntry(`${folder}/rig.json`, aboutRig(rows, rig));
-  for (const { number } of rig.revisions) {
-    const where = { rigId_number: { rigId: rig.id, number } };
-    const { content, findings } = await prisma.rigRevision.findUniqueOrThrow({
-      where,
-      select: { content: true, findings: true },
-    });
-    yield { name: `${folder}/revisions/${number}.json`, bytes: await inflated(content) };
-    yield { name: `${folder}/revisions/${number}.findings.json`, bytes: await inflated(findings) };
-  }
-  yield* logParts(sql, { kind: 'rig', id: rig.id, head: Number(rig.head), folder });
-}
-
-function aboutRig({ handovers }: CrewRows, rig: CrewRows['rigs'][number]): ArchivedRig {
-  const { id, name, kind, venueId, createdAt, removedAt, removedBy, startedFrom, head, revisions, proposals } = rig;
-  return {
-    id,
-    name,
-    kind,
-    venueId,
-    createdAt: iso(createdAt),
-    removedAt: isoOrNull(removedAt),
-    removedBy,
-    // Written by `storeNewRig` and never changed since, as what is frozen and accepted is by `freezeRig`.
-    startedFrom: startedFrom as unknown as Provenance | null,
-    head: Number(head),
-    revisions: revisions.map(({ rigId: _, seq, at, counts, accepted, ...rest }) => ({
-      ...rest,
-      seq: Number(seq),
-      at: iso(at),
-      counts: counts as unknown as ArchivedRig['revisions'][number]['counts'],
-      accepted: accepted as unknown as ArchivedRig['revisions'][number]['accepted'],
-    })),
-    handovers: handovers
-      .filter(({ rigId }) => rigId === id)
-      .map(({ rigId: _, crewId: __, createdAt, decidedAt, expiresAt, ...rest }) => ({
-        ...rest,
-        createdAt: iso(createdAt),
-        decidedAt: isoOrNull(decidedAt),
-        expiresAt: iso(expiresAt),
-      })),
-    proposals: proposals.map(({ rigId: _, edits, createdAt, decidedAt, ...rest }) => ({
-      ...rest,
-      edits: present(edits, 'a proposal without edits') as ArchivedRig['proposals'][number]['edits'],
-      createdAt: iso(createdAt),
-      decidedAt: isoOrNull(decidedAt),
-    })),
-  };
-}
-
-const inflate_ = promisify<Uint8Array, { maxOutputLength: number }, Buffer>(inflate);
-const inflated = (bytes: Uint8Array) => inflate_(bytes, { maxOutputLength: CAPS.archivePart });
 
 const iso = (at: Date): string => at.toISOString();
 const isoOrNull = (at: Date | null): string | null => (at === null ? null : at.toISOString());

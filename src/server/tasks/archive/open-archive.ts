@@ -36,6 +36,9 @@ const LIMITS = {
   nesting: 0,
 } as const;
 
+/** A line of the manifest for each part takes about 200 bytes. */
+const MANIFEST_BYTES = CAPS.archiveParts * 500;
+
 /** Bytes of parts that are unpacked at once, unless one folder has more. */
 const BATCH = 32 * 1024 * 1024;
 const FOLDER = /^(?:types|drafts|rigs)\/[1-9]\d{0,5}(?=\/)/;
@@ -64,7 +67,8 @@ export async function openArchive(bytes: Uint8Array): Promise<OpenedArchive> {
 }
 
 async function manifestOf(bytes: Uint8Array): Promise<ArchiveManifest> {
-  const unpacked = await unpack(bytes, { limits: LIMITS, nesting: 0, wants: (name) => name === MANIFEST });
+  const limits = { ...LIMITS, entryBytes: MANIFEST_BYTES };
+  const unpacked = await unpack(bytes, { limits, nesting: 0, wants: (name) => name === MANIFEST });
   if (!unpacked.ok) throw new ArchiveRefused(unpacked.error);
   const { files, others } = unpacked.value;
   const text = files.get(MANIFEST);
