@@ -49,9 +49,9 @@ export interface AuditWhat {
   readonly type?: string;
 }
 
-/** Which entries of a crew: those before `before`, of one kind or of one person when that is asked for. `by` is empty for nobody. */
+/** Which entries of a crew: those before `cursor`, of one kind or of one person when that is asked for. `by` is empty for nobody. */
 export const ListAudit = CrewRef.extend({
-  before: z.number().int().positive().nullable().default(null),
+  cursor: z.number().int().positive().nullish(),
   kind: z.enum(AUDIT_KINDS).nullable().default(null),
   by: z.string().max(64).nullable().default(null),
 });
@@ -68,7 +68,7 @@ export interface AuditLine {
   readonly what: AuditWhat;
 }
 
-/** Entries, the newest first. `before` is what to ask for the ones before them; null when there are none. */
+/** Entries, the newest first. `before` is the cursor of the ones before them; null when there are none. */
 export interface AuditPage {
   readonly lines: readonly AuditLine[];
   readonly before: number | null;

@@ -48,7 +48,7 @@ export const ARCHIVE_WORDS = {
   about:
     'One file with everything: rigs with their whole history, revisions, the library, who was a member, and the audit. No passwords and no e-mail addresses. Another installation can bring it in.',
   out: 'Take everything out',
-  in: 'Bring in an archive',
+  in: 'Bring in an archive…',
   inTitle: 'Bring in an archive',
   inAbout:
     'An archive that was taken out of a crew, here or elsewhere. It becomes a new crew with you as its lead; nothing else is changed.',

@@ -9,6 +9,7 @@ export const CREW_WORDS = {
   joined: 'Since',
   you: 'you',
   remove: 'Remove',
+  removeAsk: 'Remove…',
   roleOf: (name: string) => `Role of ${name}`,
   removeTitle: (name: string) => `Remove ${name}?`,
   removeAbout: 'They lose sight of all rigs and venues of this crew at once. What they edited stays.',
@@ -30,7 +31,26 @@ export const CREW_WORDS = {
   noRigs: 'No rigs yet.',
   renameRigTitle: 'Rename the rig',
   rigName: 'Name of the rig',
-  removeRigAbout: 'It closes for everybody who has it open, and leaves everybody’s list.',
+  removeRigAbout:
+    'It closes for everybody who has it open, and leaves everybody’s list. A lead can bring it back for 30 days, as it is now; after that it is destroyed.',
+} as const;
+
+export const REMOVED_WORDS = {
+  title: 'Removed rigs',
+  about: 'Each can be brought back as it was, until its day. After that it is destroyed.',
+  line: (by: string, on: string, until: string) =>
+    `removed ${by === '' ? '' : `by ${by} `}on ${on}, can be brought back until ${until}`,
+  bringBack: 'Bring back',
+  destroy: 'Destroy now…',
+  destroyTitle: (rig: string) => `Destroy ${rig}?`,
+  destroyAbout:
+    'Everything that is kept of it is deleted: all units, its whole history, every revision, and the records of its handovers. Nobody can bring it back.',
+  destroySubmit: 'Destroy it',
+} as const;
+
+export const TYPED_WORDS = {
+  label: (name: string) => `Type its name to confirm: ${name}`,
+  unlike: 'This is not its name yet.',
 } as const;
 
 export const INVITE_WORDS = {

@@ -104,7 +104,7 @@ describe.each(STORE_KINDS)('the audit of a crew on the %s store', (kind) => {
       const lines: AuditLine[] = [];
       let before: number | null = null;
       do {
-        const next: AuditPage = await page(crewId, { ...asked, before });
+        const next: AuditPage = await page(crewId, { ...asked, cursor: before });
         expect(next.lines.length).toBeLessThanOrEqual(CAPS.auditPage);
         lines.push(...next.lines);
         before = next.before;

@@ -6,12 +6,12 @@ import type { Store } from '../../db/store.ts';
 /** A page of what was written down of a crew. */
 export async function readAudit(
   { prisma }: Store,
-  { crewId, before, kind, by }: z.output<typeof ListAudit>,
+  { crewId, cursor, kind, by }: z.output<typeof ListAudit>,
 ): Promise<AuditPage> {
   const rows = await prisma.auditEntry.findMany({
     where: {
       crewId,
-      ...(before === null ? {} : { id: { lt: before } }),
+      ...(cursor ? { id: { lt: cursor } } : {}),
       ...(kind === null ? {} : { kind }),
       ...(by === null ? {} : { by }),
     },

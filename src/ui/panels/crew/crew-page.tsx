@@ -13,11 +13,13 @@ import { Banner } from '../banner.tsx';
 import { CrewHandovers } from '../handover/crew-handovers.tsx';
 import { SignedIn } from '../signed-in.tsx';
 import { CrewActions } from './crew-actions.tsx';
+import { CrewData } from './crew-data.tsx';
 import { CrewRigs } from './crew-rigs.tsx';
 import { CrewTypes } from './crew-types.tsx';
 import { CrewVenues } from './crew-venues.tsx';
 import { Invitations } from './invitations.tsx';
 import { Members } from './members.tsx';
+import { RemovedRigs } from './removed-rigs.tsx';
 
 /** A crew: who is in it, who is invited, its venues and rigs. */
 export function CrewPage() {
@@ -55,7 +57,9 @@ function CrewParts({ crewId, user }: CrewPartsProps) {
       <CrewVenues crew={crew.data} />
       <CrewRigs crew={crew.data} />
       <CrewHandovers crew={crew.data} />
+      <RemovedRigs crew={crew.data} />
       <CrewTypes crewId={crewId} />
+      {crew.data.role === 'lead' ? <CrewData crewId={crewId} /> : null}
       <CrewActions crew={crew.data} />
     </div>
   );

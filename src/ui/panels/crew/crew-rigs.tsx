@@ -10,8 +10,8 @@ import { useRigs } from '../../kit/data/use-rigs.ts';
 import { LinkButton } from '../../kit/link-button.tsx';
 import { TextLink } from '../../kit/text-link.tsx';
 import { AskNameDialog } from '../ask-name-dialog.tsx';
-import { ConfirmDialog } from '../confirm-dialog.tsx';
 import { Part } from '../part.tsx';
+import { TypedConfirmDialog } from '../typed-confirm-dialog.tsx';
 
 interface Asking {
   readonly what: 'rename' | 'remove';
@@ -47,7 +47,7 @@ export function CrewRigs({ crew }: { readonly crew: CrewDetail }) {
                   aria-label={`${CREW_WORDS.remove} ${rig.name}`}
                   onClick={() => setAsking({ what: 'remove', rig })}
                 >
-                  {CREW_WORDS.remove}
+                  {CREW_WORDS.removeAsk}
                 </LinkButton>
               ) : null}
             </span>
@@ -86,7 +86,8 @@ function RemoveRigDialog({ rig, onClose }: RigDialogProps) {
   const trpc = useTRPC();
   const remove = useMutation(trpc.rigs.remove.mutationOptions({ onSuccess: onClose }));
   return (
-    <ConfirmDialog
+    <TypedConfirmDialog
+      name={rig.name}
       title={CREW_WORDS.removeTitle(rig.name)}
       about={CREW_WORDS.removeRigAbout}
       submit={CREW_WORDS.remove}

@@ -1,0 +1,2 @@
+/** The path of a crew's audit. */
+export const auditPath = (crew: string): string => `/crews/${encodeURIComponent(crew)}/audit`;
