@@ -51,7 +51,7 @@ export function lasting(archive: Uint8Array): Readonly<Record<string, string>> {
   );
 }
 
-/** The same with every id of a thing of the crew replaced by its place: equal for archives that differ in those ids alone. */
+/** The same with every id of a thing of the crew, and of what a rig of it began as, replaced by its place: equal for archives that differ in those ids alone. */
 export function lastingUpToIds(archive: Uint8Array): Readonly<Record<string, string>> {
   const ids: string[] = [];
   const crew = jsonOf(archive, 'crew.json');
@@ -60,6 +60,7 @@ export function lastingUpToIds(archive: Uint8Array): Readonly<Record<string, str
   for (const name of names.sort()) {
     const about = jsonOf(archive, name);
     ids.push(about.id);
+    if (about.startedFrom) ids.push(about.startedFrom.rigId, about.startedFrom.crewId);
     for (const each of [...(about.handovers ?? []), ...(about.proposals ?? [])]) ids.push(each.id);
   }
   const renamed = (text: string) => ids.reduce((now, id, nth) => now.replaceAll(`"${id}"`, `"thing ${nth}"`), text);
