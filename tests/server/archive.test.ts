@@ -1,8 +1,10 @@
 import { createHash } from 'node:crypto';
 import { strToU8, zipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import * as Y from 'yjs';
 import { present } from '#base/assert.ts';
 import { type Rng, seededRng } from '#base/rng.ts';
+import { applyPlan } from '#document/edit/apply-plan.ts';
 import { freezeRig } from '#document/frozen/frozen-rig.ts';
 import type { Edit } from '#engine/model/edit.ts';
 import { fixtureId } from '#engine/model/ids.ts';
@@ -35,6 +37,8 @@ import { revisionPath } from '#wire/record.ts';
 import type { RigSummary } from '#wire/rigs.ts';
 
 const HOUR = 60 * 60 * 1000;
+const LARGE_UNITS = 20_000;
+const LARGE_UPDATES = 5_000;
 const NOTHING_ACCEPTED = { by: '', keys: [] };
 
 describe.each(STORE_KINDS)('the archive of a crew on the %s store', (kind) => {
@@ -408,6 +412,25 @@ describe.each(STORE_KINDS)('the archive of a crew on the %s store', (kind) => {
     expect(people.map(({ name }: { name: string }) => name).sort()).toEqual(['not Lena', 'not Ona']);
   });
 
+  it('carries a rig of 20,000 units with a log of thousands of updates, while others go on editing', async () => {
+    const { id: crewId } = await lead.granted<{ id: string }>('crews.create', { name: 'Large' });
+    const { id: rigId } = await lead.granted<RigSummary>('rigs.create', { crewId, name: 'Large', kind: 'show' });
+    await storeLargeLog(here, rigId, [lead.userId, editor.userId]);
+    const archive = await takeOutCrew(here, lead, crewId);
+    const worker = await there.person('Wim');
+    const { id: own } = await worker.granted<{ id: string }>('crews.create', { name: 'Own' });
+    const { id: small } = await worker.granted<RigSummary>('rigs.create', { crewId: own, name: 'Small', kind: 'show' });
+    const order: string[] = [];
+    const coming = bringInCrew(worker, archive).finally(() => order.push('archive'));
+    await writeEdits(there, small, worker.userId, [{ kind: 'set-mode', type: 'Wash', mode: 'A', footprints: [4] }]);
+    order.push('edit');
+    await coming;
+    expect(order).toEqual(['edit', 'archive']);
+    expect(lasting(await takeOutCrew(there, worker, crewId))).toEqual(lasting(archive));
+    expect(hashOf(freezeRig(await rigOf(there, rigId)))).toBe(hashOf(freezeRig(await rigOf(here, rigId))));
+    expect((await rigOf(there, rigId)).fixtures.size).toBe(LARGE_UNITS);
+  }, 240_000);
+
   it('leaves nothing behind when the process dies half-way', async () => {
     const { store } = there.running;
     const before = await crewsOf(there);
@@ -441,3 +464,36 @@ function resealed(parts: Readonly<Record<string, Uint8Array>>): Uint8Array {
 }
 
 const hashOfBytes = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+
+/** Gives a rig its units in one update, and then thousands of updates of one cell each, as rows of its log. */
+async function storeLargeLog({ running }: TestServer, rigId: string, authors: readonly string[]): Promise<void> {
+  const { prisma } = running.store;
+  const first = await prisma.rigUpdate.findFirstOrThrow({ where: { rigId } });
+  const doc = new Y.Doc();
+  Y.applyUpdate(doc, first.bytes);
+  const updates: Uint8Array<ArrayBuffer>[] = [];
+  doc.on('update', (update: Uint8Array) => updates.push(Uint8Array.from(update)));
+  const units = Array.from({ length: LARGE_UNITS }, (_, nth): Edit => {
+    const cells = { channel: nth + 1, position: `Bar ${nth % 40}`, unit: String(nth), type: 'Wash', mode: 'A' };
+    return { kind: 'add-fixture', fixture: fixtureId(`u${nth}`), cells };
+  });
+  const edit = (edits: readonly Edit[]) => applyPlan(doc, { name: 'edit', edits }, 'test');
+  edit(units);
+  for (let nth = 0; nth < LARGE_UPDATES; nth += 1) {
+    // Server and visitor share this thread: their timers must go on, or connections end unseen.
+    if (nth % 250 === 0) await new Promise((resolve) => setImmediate(resolve));
+    edit([{ kind: 'set-cell', fixture: fixtureId(`u${nth}`), field: 'position', value: `Truss ${nth % 7}` }]);
+  }
+  doc.destroy();
+  const row = (bytes: Uint8Array<ArrayBuffer>, nth: number) => ({
+    rigId,
+    seq: BigInt(nth + 2),
+    author: authors[nth % authors.length] ?? '',
+    at: new Date(1_700_000_000_000 + nth),
+    bytes,
+  });
+  const rows = updates.map(row);
+  for (let from = 0; from < rows.length; from += 500)
+    await prisma.rigUpdate.createMany({ data: rows.slice(from, from + 500) });
+  await prisma.rig.update({ where: { id: rigId }, data: { head: BigInt(rows.length + 1) } });
+}

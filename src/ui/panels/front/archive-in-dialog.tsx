@@ -70,7 +70,7 @@ function ChooseFile({ error, onFile }: ChooseFileProps) {
         id={id}
         type="file"
         accept=".zip,application/zip"
-        className={`${CONTROL_CLASSES} py-1`}
+        className={`${CONTROL_CLASSES} py-1 touch:py-2.5`}
         aria-invalid={error === undefined ? undefined : true}
         aria-describedby={describedBy({ id, error })}
         onChange={(event) => onFile(event.currentTarget.files?.[0])}
