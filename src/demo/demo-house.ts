@@ -3,6 +3,7 @@ import type { LibraryRevision } from '#engine/type/pin.ts';
 import { FEEDS } from './demo-feeds.ts';
 import { FRESNEL, GROUPS, type Group } from './demo-groups.ts';
 import { DEMO_NETWORK } from './demo-network.ts';
+import { HOUSE_RECORD } from './demo-record.ts';
 import { copyOf, unitsOf } from './demo-rig.ts';
 import { RUN_EDITS } from './demo-runs.ts';
 
@@ -60,6 +61,7 @@ export function demoHousePlan(library: readonly LibraryRevision[]): Plan {
       ...DEMO_NETWORK,
       ...RUN_EDITS,
       ...FEEDS,
+      ...HOUSE_RECORD,
     ],
   };
 }

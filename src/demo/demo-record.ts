@@ -23,7 +23,7 @@ const OUTLETS: readonly (readonly [name: string, position: string, carries: stri
 ];
 
 /** Two faults, one mended by a swap; what was read off a spot; what is hired. Units by their ids in the demo. */
-const UPKEEP: readonly Edit[] = [
+export const SHOW_UPKEEP: readonly Edit[] = [
   ...setCard('fault', 'demo-fault-1', {
     unit: 'demo-bar-4-2',
     called: 'Bar 4 · 2',
@@ -72,8 +72,8 @@ const UPKEEP: readonly Edit[] = [
   ...setCard('hire', 'demo-hire-1', { item: BREAKWATER, count: 4, from: 'Gannet Hire', due: '2026-12-07' }),
 ];
 
-/** What is written down of the invented playhouse and of the upkeep of its units. */
-export const DEMO_RECORD: readonly Edit[] = [
+/** What is written down of the invented playhouse: in its house rig, and in the show that began as it. */
+export const HOUSE_RECORD: readonly Edit[] = [
   ...setCard('venue', SETUP_KEY, {
     name: 'Millrace Playhouse',
     address: '4 Weir Lane, Saltmarsh',
@@ -96,5 +96,4 @@ export const DEMO_RECORD: readonly Edit[] = [
     email: 'hollis@millrace.invalid',
   }),
   ...setCard('contact', 'demo-contact-2', { name: 'Pim Sallow', role: 'house electrician', phone: '0100 555 023' }),
-  ...UPKEEP,
 ];

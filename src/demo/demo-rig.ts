@@ -8,7 +8,7 @@ import { footprintsOfMode } from '#engine/type/slots-of.ts';
 import { FEEDS, PER_CIRCUIT } from './demo-feeds.ts';
 import { BREAKWATER, CORRECTIONS, GROUPS, type Group, HALYARD, PILOT, TIDELINE } from './demo-groups.ts';
 import { DEMO_NETWORK } from './demo-network.ts';
-import { DEMO_RECORD } from './demo-record.ts';
+import { HOUSE_RECORD, SHOW_UPKEEP } from './demo-record.ts';
 import { RUN_EDITS, runCells } from './demo-runs.ts';
 
 /** The demo's show rig: an invented show of 152 fixtures by invented makers, with a few honest findings in it. */
@@ -86,7 +86,8 @@ export function demoPlan(library: readonly LibraryRevision[]): Plan {
       ...DEMO_NETWORK,
       ...RUN_EDITS,
       ...FEEDS,
-      ...DEMO_RECORD,
+      ...HOUSE_RECORD,
+      ...SHOW_UPKEEP,
     ],
   };
 }
