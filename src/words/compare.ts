@@ -33,7 +33,7 @@ export const taskTitle = (kind: UnitTaskKind | RigTaskKind): string =>
   ({ ...UNIT_TASK_TITLES, ...RIG_TASK_TITLES })[kind];
 
 /** `From revision 3 to now`. */
-export const fromTo = (before: string, after: string): string => `From ${before} to ${after}`;
+const fromTo = (before: string, after: string): string => `From ${before} to ${after}`;
 
 /** How much differs: `From revision 3 to now: 14 things to do at 9 units, and 2 for the whole rig.` */
 export function differenceSentence({ units, rig }: Tasks, before: string, after: string): string {

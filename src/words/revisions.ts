@@ -92,7 +92,7 @@ export const START_WORDS = {
 export const shortHash = (hash: string): string => `${hash.slice(0, 4)} ${hash.slice(4, 8)}`;
 
 /** `1 blocker, 3 cautions`; that there were none. */
-export function countsText(counts: RigRevisionSummary['counts']): string {
+function countsText(counts: RigRevisionSummary['counts']): string {
   const said = (['blocker', 'caution', 'note'] as const satisfies readonly Severity[])
     .filter((severity) => counts[severity] > 0)
     .map((severity) => countedSeverity(counts[severity], severity));

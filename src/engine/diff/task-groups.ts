@@ -19,7 +19,7 @@ export interface PlaceGroup {
 }
 
 /** What is to be done for the whole rig, of one kind. */
-export interface RigGroup {
+interface RigGroup {
   readonly kind: RigTaskKind;
   readonly tasks: readonly RigTask[];
 }
