@@ -1,4 +1,3 @@
-import { usePathname } from 'next/navigation';
 import type { Field } from '#engine/model/field.ts';
 import type { FixtureId } from '#engine/model/ids.ts';
 import { FIELD_WORDS } from '#words/findings.ts';
@@ -16,7 +15,7 @@ export interface ToHistoryProps {
 
 /** The way from a unit of the rig that is open, or from one cell of it, to what was ever done to it. */
 export function ToHistory({ unit, field }: ToHistoryProps) {
-  const { rigId } = rigAddress(usePathname());
+  const { rigId } = rigAddress(window.location.pathname);
   const href = `${rigPath(rigId, 'history')}${spellPlace({ unit, field: field ?? null })}`;
   return (
     <StayLink className={LINK_CLASSES} href={href}>
