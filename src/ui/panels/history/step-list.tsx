@@ -40,7 +40,7 @@ export function StepList(props: StepListProps) {
         <section key={day} aria-label={day}>
           <h2 className="border-b border-ink pb-1 text-name">{day}</h2>
           {stretches.map((stretch) => (
-            <StretchPart key={stretch.steps[0]?.seq} {...props} stretch={stretch} current={current} onAt={setAt} />
+            <StretchPart key={stretch.steps.at(-1)?.seq} {...props} stretch={stretch} current={current} onAt={setAt} />
           ))}
         </section>
       ))}
