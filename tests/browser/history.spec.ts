@@ -48,6 +48,8 @@ async function write(page: Page, channel: number, address: string): Promise<void
 test('history says who did what, finds it, and goes back to any moment as an edit that can be undone', async ({
   browser,
 }) => {
+  // Three people, one after the other.
+  test.setTimeout(180_000);
   const designer = await sit(browser, 'designer', DESK);
   const { page } = designer;
   const path = await makeRig(page, fresh('Told'));

@@ -162,7 +162,7 @@ describe.each(STORE_KINDS)('the history of a rig on the %s store', (kind) => {
   };
 
   it('[HI5] of edits made at once the last of each cell is what stands there, in pieces as at once', async () => {
-    for (const seed of [1, 2, 3, 4]) {
+    for (const seed of [1, 2]) {
       const rigId = await newRig();
       await scribble(rigId, seed);
       const { store } = server.running;
