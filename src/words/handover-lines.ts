@@ -6,6 +6,7 @@ import { unitName } from './findings.ts';
 import { hazardWords } from './library.ts';
 import { listed } from './listed.ts';
 import { counted } from './screens.ts';
+import { HIRE_STATE_WORDS, hireText } from './upkeep.ts';
 
 /** What comes along with a rig that is handed over, beside its patch: a line each. */
 export interface HandoverLines {
@@ -39,11 +40,10 @@ function faultLine(fault: Fault, rig: Rig): string {
   return `${name}: ${fault.what}${seen.length === 0 ? '' : ` (seen ${seen.join(' ')})`}`;
 }
 
-/** `2 × hazer from Corvid Hire, due back on 2026-12-01`. */
-function hireLine({ item, from, count, due, notes }: Hire): string {
-  const whose = from === '' ? '' : ` from ${from}`;
-  const until = due === '' ? ', nobody has said when it is due back' : `, due back on ${day(due)}`;
-  return `${count === 1 ? '' : `${count} × `}${item}${whose}${until}${notes === '' ? '' : `. ${notes}`}`;
+/** `2 × hazer of Corvid Hire, due back 2026-12-01. Crate 4`. */
+function hireLine(hire: Hire): string {
+  const day = hire.due === '' ? `, ${HIRE_STATE_WORDS['no-day']}` : '';
+  return `${hireText(hire)}${day}${hire.notes === '' ? '' : `. ${hire.notes}`}`;
 }
 
 function hazardLine({ hazards, units, types, toSign, signature, open }: RigHazard): string {

@@ -77,7 +77,7 @@ describe('a handover file of a rig', () => {
       'Handover of “Winter show” (show rig), revision 3',
       'The dimmer at 12 sticks.',
       'Bar 1 · 3: shutter sticks (seen by Ona Reeve on 2026-11-20)',
-      '2 × hazer from Corvid Hire, due back on 2026-12-01',
+      '2 × hazer of Corvid Hire, due back 2026-12-01',
       'Key is with the fire watch.',
     ])
       expect(readMe).toContain(line);

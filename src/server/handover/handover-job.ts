@@ -57,9 +57,8 @@ export async function writeFile({ about, frozen, findings }: ToWrite): Promise<W
 function patchOf(rig: Rig, { rig: { name }, revision, writtenAt }: HandoverAbout, found: readonly Finding[]): string {
   const sheet = makeSheet('patch', rig, standingOf(rig, found));
   const head = sheetHead('patch', `${name}, revision ${revision.number}`, Date.parse(writtenAt));
-  return [
-    ...writeSheet(sheet, { head, heading: sheetHeading, part: sheetPartTitle, nothingStands: NOTHING_STANDS }),
-  ].join('');
+  const words = { head, heading: sheetHeading, part: sheetPartTitle, nothingStands: NOTHING_STANDS };
+  return [...writeSheet(sheet, words)].join('');
 }
 
 export async function readFile(bytes: Uint8Array<ArrayBuffer>, newest: NewestRevisions): Promise<ReadOutcome> {
