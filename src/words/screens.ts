@@ -92,10 +92,5 @@ export const sayTime = (iso: string) => TIME.format(new Date(iso));
 /** `25 November 2026`, of an ISO 8601 moment, in this device's time zone. */
 export const sayDay = (iso: string) => DAY.format(new Date(iso));
 
-const TIME = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
-
-/** `14:02`. */
-export const sayTime = (iso: string) => TIME.format(new Date(iso));
-
 /** `25 Nov, 14:02`. */
 export const sayMoment = (iso: string) => MOMENT.format(new Date(iso));

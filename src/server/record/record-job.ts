@@ -12,20 +12,15 @@ import type { Rig } from '#engine/model/rig.ts';
 import { CAPS } from '#wire/caps.ts';
 import { loadRig } from '../stored/load-rig.ts';
 import type { StoredRig } from '../stored/stored-rig.ts';
+import { type ArchiveJob, type ArchiveOutcome, doArchiveJob } from './archive-job.ts';
 import { freezeMoment, type MomentJob, type Replayed, type ReplayJob, replay } from './replay.ts';
 
-/** What a thread is asked to do: freeze a rig from the rows of its log, begin a document as a frozen rig, or replay a log. */
+/** What a thread is asked to do: freeze a rig from the rows of its log, begin a document as a frozen rig, replay a log, or look through an archive. */
 export type RecordJob =
   | { readonly kind: 'freeze'; readonly rows: StoredRig; readonly newest: NewestRevisions }
   | { readonly kind: 'begin'; readonly frozen: Frozen }
   | ReplayJob
-  | MomentJob;
-import { type ArchiveJob, type ArchiveOutcome, doArchiveJob } from './archive-job.ts';
-
-/** What a thread is asked to do: freeze a rig from the rows of its log, begin a document as a frozen rig, or check what an archive brings. */
-export type RecordJob =
-  | { readonly kind: 'freeze'; readonly rows: StoredRig; readonly newest: NewestRevisions }
-  | { readonly kind: 'begin'; readonly frozen: Frozen }
+  | MomentJob
   | ArchiveJob;
 
 /** A frozen rig as it is stored: its text, deflated, and what that text has to hash to. */
@@ -57,8 +52,9 @@ export type FreezeOutcome = Result<FreshRevision, 'rig-too-large'>;
 /** The first update of the log of a rig that begins as the frozen one. */
 export type BeginOutcome = Result<Uint8Array<ArrayBuffer>, 'revision-damaged'>;
 
-export function doRecordJob(job: RecordJob): FreezeOutcome | BeginOutcome | Replayed | Uint8Array<ArrayBuffer> {
-export function doRecordJob(job: RecordJob): FreezeOutcome | BeginOutcome | Promise<ArchiveOutcome> {
+type Outcome = FreezeOutcome | BeginOutcome | Replayed | Uint8Array<ArrayBuffer> | ArchiveOutcome;
+
+export function doRecordJob(job: RecordJob): Outcome | Promise<Outcome> {
   switch (job.kind) {
     case 'freeze':
       return freeze(job.rows, job.newest);

@@ -9,7 +9,7 @@ import type { CheckedFrozen, CheckedLog, CheckedType } from './archive-job.ts';
 import type { BeginOutcome, FreezeOutcome, Frozen, RecordJob } from './record-job.ts';
 import type { Replayed, ReplayJob } from './replay.ts';
 
-/** Freezes rigs, makes documents of frozen ones, and replays logs, beside the thread that everybody's edits go through. */
+/** Freezes rigs, makes documents of frozen ones, replays logs and looks through archives, beside the thread that everybody's edits go through. */
 export interface RecordWorkers {
   freeze(rows: StoredRig, newest: NewestRevisions): Promise<FreezeOutcome>;
   begin(frozen: Frozen): Promise<BeginOutcome>;
@@ -54,6 +54,7 @@ export function createRecordWorkers(clock: Clock): RecordWorkers {
     async moment(rows) {
       const answer = await pool.run({ kind: 'moment', rows });
       return answer === 'too-much' ? refuse('rig-too-large') : ok(answer as Uint8Array<ArrayBuffer>);
+    },
     checkLog: async (updates) => {
       const answer = await pool.run({ kind: 'check-log', updates });
       return answer === 'too-much' ? refuse('unreadable') : (answer as CheckedLog);

@@ -1,7 +1,7 @@
 import { randomId } from '#base/random-id.ts';
+import { ARCHIVE_IN_PATH, archivePath } from '#wire/crew-archive.ts';
 import { handoverFileLookPath, handoverFilePath, handoverFileTakePath, handoverPath } from '#wire/handovers.ts';
 import { momentPath } from '#wire/history.ts';
-import { ARCHIVE_IN_PATH, archivePath } from '#wire/crew-archive.ts';
 import { typeFilePath, typeUploadPath } from '#wire/library.ts';
 import { REVISION_PARTS, revisionPath } from '#wire/record.ts';
 import type { Expected } from './procedure-rows.ts';
@@ -56,13 +56,6 @@ export const ROUTE_ROWS: Readonly<Record<string, RouteRow>> = {
   'POST /api/trpc/:procedures': { path: () => '/api/trpc/no.such', body: {}, expected: all('404') },
   // Garbage, so that the library stays as it is: who may send a file hears what is wrong with it.
   'POST /api/crews/:crewId/types': fileRow(typeUploadPath),
-  'POST /api/crews/:crewId/types': {
-    path: ({ crewId }) => typeUploadPath(crewId),
-    missing: () => typeUploadPath(randomId()),
-    body: 'no archive',
-    headers: { 'content-type': 'application/octet-stream' },
-    expected: { ...all('422'), reader: '403', nobody: '404', 'foreign lead': '404', 'removed member': '404' },
-  },
   'GET /api/crews/:crewId/archive': {
     path: ({ crewId }) => archivePath(crewId),
     missing: () => archivePath(randomId()),

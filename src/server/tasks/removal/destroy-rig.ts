@@ -33,6 +33,8 @@ export function destroyRig(
 async function deleteAllOfRig(tx: Prisma.TransactionClient, rigId: string): Promise<void> {
   await tx.proposal.deleteMany({ where: { rigId } });
   await tx.handover.deleteMany({ where: { rigId } });
+  await tx.rigChange.deleteMany({ where: { rigId } });
+  await tx.rigChangeMark.deleteMany({ where: { rigId } });
   await tx.rigRevision.deleteMany({ where: { rigId } });
   await tx.rigCheckpoint.deleteMany({ where: { rigId } });
   await tx.rigUpdate.deleteMany({ where: { rigId } });
