@@ -13,7 +13,7 @@ export const PROTOCOLS = ['sacn', 'art-net'] as const;
 export type Protocol = (typeof PROTOCOLS)[number];
 
 /** How the numbers of the units along a position run, as seen from the stage looking at the house, or along what stands up (common practice). */
-export const NUMBERINGS = [
+const NUMBERINGS = [
   'stage-left-first',
   'stage-right-first',
   'downstage-first',

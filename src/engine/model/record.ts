@@ -47,7 +47,7 @@ export interface Spare {
   readonly notes: string;
 }
 
-export interface Contact {
+interface Contact {
   readonly id: string;
   readonly name: string;
   readonly role: string;

@@ -1,6 +1,5 @@
 import type { RevisionPart, RigRevisionSummary } from '#wire/record.ts';
 import type { Store } from '../../db/store.ts';
-import type { Frozen } from '../../record/record-job.ts';
 
 /** All revisions of a rig, the newest first. */
 export async function rigRevisions(store: Store, rigId: string): Promise<readonly RigRevisionSummary[]> {
@@ -34,11 +33,4 @@ export async function revisionBytes(
   }
   const row = await store.prisma.rigRevision.findUnique({ where, select: { content: true } });
   return row?.content;
-}
-
-/** A revision as a thread takes it. */
-export async function frozenRevision(store: Store, rigId: string, number: number): Promise<Frozen | undefined> {
-  const where = { rigId_number: { rigId, number } };
-  const row = await store.prisma.rigRevision.findUnique({ where, select: { content: true, hash: true } });
-  return row === null ? undefined : { content: row.content, hash: row.hash };
 }
