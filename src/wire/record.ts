@@ -14,10 +14,10 @@ export const Words = z
   .max(2000)
   .regex(/^[^\0\p{Cs}]*$/u, 'This text holds signs that cannot be kept. Type it again.');
 
-/** `accepted`: the keys of the blockers of which a named person says that the revision may have them. */
+/** `accepted`: the blockers, by `blockerKey`, of which a named person says that the revision may have them. */
 export const FreezeRig = RigRef.extend({
   note: Words,
-  accepted: z.object({ by: z.string().trim().max(120), keys: z.array(z.string().max(4000)).max(10_000) }),
+  accepted: z.object({ by: Words.max(120), keys: z.array(z.string().max(32)).max(5_000) }),
 });
 
 /** A rig of a crew that begins as a revision of another: whoever may read that one may start from it. */
@@ -28,7 +28,7 @@ export const StartRig = RigRevisionRef.extend({
   venueId: Id.nullable().default(null),
 });
 
-/** A blocker that somebody answers for by name. `key` is that of the finding. */
+/** A blocker that somebody answers for by name. `key` is its `blockerKey`. */
 export interface AcceptedBlocker {
   readonly key: string;
   readonly by: string;

@@ -9,6 +9,7 @@ import { checkRig } from '#engine/check/check-rig.ts';
 import type { NewestRevisions } from '#engine/check/type-findings.ts';
 import type { Finding, Severity } from '#engine/model/finding.ts';
 import type { Rig } from '#engine/model/rig.ts';
+import { blockerKey } from '#wire/blocker-key.ts';
 import { CAPS } from '#wire/caps.ts';
 import { loadRig } from '../stored/load-rig.ts';
 import type { StoredRig } from '../stored/stored-rig.ts';
@@ -38,7 +39,7 @@ export interface CheckedRig extends Frozen {
   readonly counts: Readonly<Record<Severity, number>>;
   /** `Finding[]` as JSON, deflated. */
   readonly findings: Uint8Array<ArrayBuffer>;
-  /** The keys of its blockers. */
+  /** Its blockers, by `blockerKey`. */
   readonly blockers: readonly string[];
 }
 
@@ -88,7 +89,7 @@ export function checked(rig: Rig, text: string, newest: NewestRevisions): Checke
     units: rig.fixtures.size,
     counts: countsOf(findings),
     findings: deflated(JSON.stringify(findings)),
-    blockers: findings.flatMap(({ severity, key }) => (severity === 'blocker' ? [key] : [])),
+    blockers: findings.flatMap(({ severity, key }) => (severity === 'blocker' ? [blockerKey(key)] : [])),
   };
 }
 

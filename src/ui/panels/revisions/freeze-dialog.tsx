@@ -1,5 +1,6 @@
 import { useMutation } from '@tanstack/react-query';
 import { useId, useMemo, useState, useSyncExternalStore } from 'react';
+import { blockerKey } from '#wire/blocker-key.ts';
 import { CAPS } from '#wire/caps.ts';
 import { FREEZE_WORDS as words } from '#words/revisions.ts';
 import { KIT_WORDS } from '#words/screens.ts';
@@ -40,7 +41,7 @@ export function FreezeDialog({ store, rigId, onFrozen, onClose }: FreezeDialogPr
     }),
   );
   const send = () => {
-    const keys = blockers.map(({ key }) => key).filter((key) => ticked.has(key));
+    const keys = blockers.filter(({ key }) => ticked.has(key)).map(({ key }) => blockerKey(key));
     freeze.mutate({ rigId, note, accepted: keys.length === 0 ? { by: '', keys } : { by, keys } });
   };
   const tick = (key: string) => {

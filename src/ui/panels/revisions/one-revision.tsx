@@ -1,5 +1,6 @@
 import type { Finding } from '#engine/model/finding.ts';
 import type { Rig } from '#engine/model/rig.ts';
+import { blockerKey } from '#wire/blocker-key.ts';
 import type { RigRevisionSummary } from '#wire/record.ts';
 import type { RigSummary } from '#wire/rigs.ts';
 import { findingSentence } from '#words/findings.ts';
@@ -79,7 +80,7 @@ function Findings({ rig, findings, accepted }: FindingsProps) {
     <>
       <ul className="py-2">
         {findings.slice(0, shown).map((finding) => {
-          const name = by.get(finding.key);
+          const name = by.get(blockerKey(finding.key));
           return (
             <li key={finding.key} className="flex gap-2 py-0.5 [overflow-wrap:anywhere]">
               <Mark severity={finding.severity} />
