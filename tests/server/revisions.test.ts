@@ -142,7 +142,8 @@ describe.each(STORE_KINDS)('revisions on the %s store', (kind) => {
       where: { crewId },
       orderBy: { id: 'asc' },
     });
-    expect(entries.map(({ kind: what, byName }) => `${what} ${byName}`).slice(0, 2)).toEqual([
+    expect(entries.map(({ kind: what, byName }) => `${what} ${byName}`).slice(0, 3)).toEqual([
+      'crew-made Lena',
       'rig-made Lena',
       'frozen Lena',
     ]);

@@ -9,7 +9,7 @@ import { Select } from '../../kit/select.tsx';
 import { useKeptRig } from '../../live/kept/use-kept-rig.ts';
 import type { RigStore } from '../../live/rig-store.ts';
 import { Restore } from './restore.tsx';
-import { useRestoreRecords } from './use-restore-records.ts';
+import { type RestoreRecord, useRestoreRecords } from './use-restore-records.ts';
 
 export interface RestoreFromProps {
   readonly store: RigStore;
@@ -19,12 +19,11 @@ export interface RestoreFromProps {
 
 /** Which record one puts back to, in words, and the sheet of it once that record is here. */
 export function RestoreFrom({ store, rig, from }: RestoreFromProps) {
-  const arrived = useSyncExternalStore(store.subscribeLink, store.hasArrived);
   const records = useRestoreRecords(rig, from);
   const [wanted, setWanted] = useState('');
+  if (records === undefined) return <p className="text-soft">{KIT_WORDS.loading}</p>;
   const record = records.find(({ at }) => at.hash === wanted) ?? records[0];
-  const frozen = useKeptRig(record.at);
-  const about = aboutRecord(from);
+  const about = record.at.hash === from.hash ? aboutRecord(from) : '';
   return (
     <div className="flex flex-col gap-3">
       {records.length === 1 ? (
@@ -41,15 +40,29 @@ export function RestoreFrom({ store, rig, from }: RestoreFromProps) {
           />
         </div>
       )}
-      {about === '' || record !== records[0] ? null : <p className="max-w-prose">{about}</p>}
+      {about === '' ? null : <p className="max-w-prose">{about}</p>}
+      <Opened key={record.at.hash} store={store} rig={rig} record={record} />
+    </div>
+  );
+}
+
+interface OpenedProps extends Omit<RestoreFromProps, 'from'> {
+  readonly record: RestoreRecord;
+}
+
+function Opened({ store, rig, record }: OpenedProps) {
+  const arrived = useSyncExternalStore(store.subscribeLink, store.hasArrived);
+  const frozen = useKeptRig(record.at);
+  return (
+    <>
       {frozen.trouble === undefined ? null : <Message severity="blocker" said={{ what: words[frozen.trouble] }} />}
       {frozen.rig === undefined || !arrived ? (
         <p className="text-soft">
           {frozen.trouble !== undefined ? '' : arrived ? KIT_WORDS.loading : EMPTY_WORDS.arriving}
         </p>
       ) : (
-        <Restore key={record.at.hash} store={store} summary={rig} record={record} house={frozen.rig} />
+        <Restore store={store} summary={rig} record={record} house={frozen.rig} />
       )}
-    </div>
+    </>
   );
 }

@@ -24,21 +24,26 @@ interface HouseHere {
 const STEPS = 20;
 
 /**
- * The records that a show can be put back to: the one it began as, which is its own revision 1, and that of its house now, where I may read
- * it and it has gone on.
+ * The records that a show can be put back to, the likeliest first: the one it began as, which is its own revision 1, and that of its house now,
+ * where I may read it and it has gone on. Who took a show over from another puts back the house, not that show. Undefined while that is being asked.
  */
-export function useRestoreRecords(rig: RigSummary, from: Provenance): readonly [RestoreRecord, ...RestoreRecord[]] {
+export function useRestoreRecords(
+  rig: RigSummary,
+  from: Provenance,
+): readonly [RestoreRecord, ...RestoreRecord[]] | undefined {
   const trpc = useTRPC();
   const client = useQueryClient();
-  const { data } = useQuery({
+  const { data, isFetching } = useQuery({
     queryKey: ['house-of', rig.id],
     queryFn: () => houseHere(client, trpc, from),
   });
+  const isOfHouse = from.rigKind === 'house';
   const own: RestoreRecord = {
     at: { rigId: rig.id, number: 1, hash: from.hash },
     words: recordWords(from),
-    house: from.rigKind === 'house' ? { rigId: from.rigId, number: from.number } : null,
+    house: isOfHouse ? { rigId: from.rigId, number: from.number } : null,
   };
+  if (data === undefined && isFetching && !isOfHouse) return undefined;
   if (data === undefined || data === null || data.newest.hash === from.hash) return [own];
   const { id, name } = data.rig;
   const { number, hash } = data.newest;
@@ -47,7 +52,7 @@ export function useRestoreRecords(rig: RigSummary, from: Provenance): readonly [
     words: newerWords(name, number),
     house: { rigId: id, number },
   };
-  return [own, newer];
+  return isOfHouse ? [own, newer] : [newer, own];
 }
 
 /** The house rig at the beginning of it all, as far as I may read the way there; null when I may not, or there is none. */
