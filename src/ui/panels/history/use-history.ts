@@ -31,10 +31,15 @@ export function useHistory(store: RigStore, rigId: string, filter: HistoryFilter
   const at = useRef<{ readonly rig: Rig; readonly undo: typeof undo; readonly of: number }>({ rig, undo, of: 0 });
   if (at.current.of !== asked.dataUpdatedAt) at.current = { rig, undo, of: asked.dataUpdatedAt };
   const old = asked.dataUpdatedAt > 0 && !asked.isFetching && at.current.rig !== rig;
-  const mine = old && at.current.undo !== undo && saved;
+  // What was asked while an edit of mine was on its way may have been answered without it.
+  const unsure = useRef(false);
+  if (asked.isFetching && !saved) unsure.current = true;
+  const mine = saved && !asked.isFetching && (unsure.current || (old && at.current.undo !== undo));
   const { refetch } = asked;
   useEffect(() => {
-    if (mine) void refetch();
+    if (!mine) return;
+    unsure.current = false;
+    void refetch();
   }, [mine, refetch]);
   const pages = asked.data?.pages;
   return {
