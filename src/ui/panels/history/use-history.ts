@@ -22,7 +22,13 @@ export interface HistorySteps {
 export function useHistory(store: RigStore, rigId: string, filter: HistoryFilter): HistorySteps {
   const options = useTRPC().history.steps.infiniteQueryOptions(
     { rigId, filter },
-    { getNextPageParam: ({ next }) => next, initialCursor: null, placeholderData: keepPreviousData },
+    {
+      getNextPageParam: ({ next }) => next,
+      initialCursor: null,
+      placeholderData: keepPreviousData,
+      // Who comes back from a moment has perhaps just gone back to it.
+      refetchOnMount: 'always',
+    },
   );
   const asked = useInfiniteQuery(options);
   const rig = useCalmRig(store);
