@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import {
+  cpSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
@@ -15,6 +16,7 @@ import { PGlite } from '@electric-sql/pglite';
 import { storeOn } from '#server/db/open-embedded.ts';
 import { openPostgres } from '#server/db/open-postgres.ts';
 import type { Store } from '#server/db/store.ts';
+import { keepOnce } from './keep-once.ts';
 import { startPostgres } from './postgres.ts';
 
 export type StoreKind = Store['kind'];
@@ -61,10 +63,18 @@ async function openEmbeddedCopy(): Promise<Store> {
 
 /** Unpacks a fresh, migrated embedded store into `folder`, a data folder, so that a server started there need not make one. */
 export async function seedDataFolder(folder: string): Promise<void> {
-  mkdirSync(folder, { recursive: true });
-  const database = await PGlite.create({ dataDir: join(folder, 'store'), loadDataDir: await seedArchive() });
-  await database.close();
+  const unpacked = join(cache, `store-${migrationsHash()}`);
+  if (!existsSync(unpacked)) {
+    mkdirSync(cache, { recursive: true });
+    const half = mkdtempSync(`${unpacked}.`);
+    const database = await PGlite.create({ dataDir: join(half, 'store'), loadDataDir: await seedArchive() });
+    await database.close();
+    keepOnce(half, unpacked);
+  }
+  cpSync(unpacked, folder, { recursive: true });
 }
+
+const cache = join(import.meta.dirname, '../../node_modules/.cache/rigledger');
 
 /** A data folder of its own, deleted by the answer's `remove`. */
 export function temporaryFolder(): { readonly folder: string; remove(): void } {
@@ -74,7 +84,6 @@ export function temporaryFolder(): { readonly folder: string; remove(): void } {
 
 /** The archive of a migrated, empty PGlite: made once per state of the migrations, as making one takes seconds. */
 async function seedArchive(): Promise<Blob> {
-  const cache = join(import.meta.dirname, '../../node_modules/.cache/rigledger');
   const file = join(cache, `store-${migrationsHash()}.tar`);
   if (!existsSync(file)) {
     mkdirSync(cache, { recursive: true });
