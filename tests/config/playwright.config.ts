@@ -1,6 +1,6 @@
 import { defineConfig, devices } from '@playwright/test';
 
-const quiet = ['--disable-background-networking', '--disable-component-update', '--disable-sync'];
+const quiet = ['--disable-gpu', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
 const executablePath = process.env.CHROMIUM_PATH || '/usr/bin/chromium';
 
 export default defineConfig({
