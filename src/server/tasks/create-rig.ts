@@ -1,10 +1,7 @@
-import { present } from '#base/assert.ts';
-import { ok, type Result, refuse } from '#base/result.ts';
-import { CAPS } from '#wire/caps.ts';
+import { type Result, refuse } from '#base/result.ts';
 import type { Refusal } from '#wire/refusal.ts';
 import type { RigKind, RigSummary } from '#wire/rigs.ts';
-import { rigSummaries } from './rig-summaries.ts';
-import { storeNewRig } from './store-new-rig.ts';
+import { addRig, isVenueOf } from './add-rig.ts';
 import type { TaskContext } from './task-context.ts';
 
 interface NewRig {
@@ -20,14 +17,9 @@ export async function createRig(
   { store, clock, makeId }: TaskContext,
   { by, crewId, venueId, name, kind }: NewRig,
 ): Promise<Result<RigSummary, Refusal>> {
-  if (venueId !== null && !(await store.prisma.venue.findFirst({ where: { id: venueId, crewId } })))
-    return refuse('no-such-venue');
-  if ((await store.prisma.rig.count({ where: { crewId, removedAt: null } })) >= CAPS.rigsPerCrew)
-    return refuse('too-many');
+  if (!(await isVenueOf(store, crewId, venueId))) return refuse('no-such-venue');
   const id = makeId();
   const at = new Date(clock.now());
   const audit = { crewId, by, at, kind: 'rig-made', rigId: id, what: { rig: name } } as const;
-  await storeNewRig(store, { id, crewId, venueId, name, kind, userId: by.id, at, audit });
-  const [summary] = await rigSummaries(store, { userId: by.id, rigId: id });
-  return ok(present(summary, `rig ${id} was made for ${by.id}, who is not in crew ${crewId}`));
+  return addRig(store, { id, crewId, venueId, name, kind, by, at, audit: [audit] });
 }

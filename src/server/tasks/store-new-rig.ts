@@ -2,7 +2,6 @@ import type { Provenance } from '#wire/record.ts';
 import type { RigKind } from '#wire/rigs.ts';
 import type { Prisma } from '../db/generated/client.ts';
 import type { Store } from '../db/store.ts';
-import { auditEntry, type NewAuditEntry } from './audit/audit-entry.ts';
 import { firstUpdate } from './first-update.ts';
 
 export interface StoredNewRig {
@@ -14,7 +13,6 @@ export interface StoredNewRig {
   /** Who made it: the author of the first update of its log. */
   readonly userId: string;
   readonly at: Date;
-  readonly audit?: NewAuditEntry;
   /** The revision of another rig that it begins as; left out: it begins empty. */
   readonly begin?: BegunAs;
 }
@@ -34,13 +32,12 @@ export async function storeNewRig({ prisma }: Store, rig: StoredNewRig): Promise
 /** What storing a rig writes, in this order; for a transaction that does more than that. */
 export function newRigWrites(
   prisma: Prisma.TransactionClient,
-  { userId, at, audit, begin, ...rig }: StoredNewRig,
+  { userId, at, begin, ...rig }: StoredNewRig,
 ): Prisma.PrismaPromise<unknown>[] {
   const bytes = begin?.update ?? firstUpdate();
   return [
     prisma.rig.create({ data: { ...rig, head: 1n, createdAt: at, ...(begin ? { startedFrom: begin.from } : {}) } }),
     prisma.rigUpdate.create({ data: { rigId: rig.id, seq: 1n, author: userId, at, bytes } }),
     ...(begin ? [prisma.rigRevision.create({ data: begin.revision })] : []),
-    ...(audit ? [auditEntry(prisma, audit)] : []),
   ];
 }

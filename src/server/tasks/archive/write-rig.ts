@@ -1,6 +1,6 @@
-import { createHash } from 'node:crypto';
 import type { ArchivedRig } from '#wire/crew-archive.ts';
 import { Prisma } from '../../db/generated/client.ts';
+import { hashOf } from '../../record/record-job.ts';
 import { hashToken } from '../hash-token.ts';
 import { unreadable } from './archive-refused.ts';
 import { boundedText, type Folder, type Writing, writeLog } from './writing.ts';
@@ -49,8 +49,7 @@ async function writeRevision(
   const text = boundedText(within, `${name}.json`);
   const findings = boundedText(within, `${name}.findings.json`);
   const checked = await context.record.checkFrozen(text, findings);
-  if (!checked.ok || createHash('sha256').update(text, 'utf8').digest('hex') !== revision.hash)
-    throw unreadable(`${name}.json`);
+  if (!checked.ok || hashOf(text) !== revision.hash) throw unreadable(`${name}.json`);
   const { seq, by, ...rest } = revision;
   await context.store.prisma.rigRevision.create({
     data: { ...rest, ...checked.value, rigId: id, seq: BigInt(seq), by: renaming.person(by) },

@@ -2,10 +2,10 @@ import { ok, type Result, refuse } from '#base/result.ts';
 import type { AcceptHandover } from '#wire/handovers.ts';
 import type { Refusal } from '#wire/refusal.ts';
 import type { RigSummary } from '#wire/rigs.ts';
+import { addRig, isVenueOf } from '../add-rig.ts';
 import { beginAs } from '../record/start-rig.ts';
 import type { TaskContext } from '../task-context.ts';
 import { type FoundOffer, findOffer } from './find-offer.ts';
-import { isVenueOf, receiveRig } from './receive-rig.ts';
 
 interface Accepting extends AcceptHandover {
   readonly by: { readonly id: string; readonly name: string };
@@ -31,7 +31,7 @@ export async function acceptHandover(context: TaskContext, asked: Accepting): Pr
   if (!begun.ok) return begun;
   const audit = entries(offer, asked, { id, at });
   const rig = { id, at, crewId, venueId, name, kind, by, begin: begun.value, audit };
-  return receiveRig(store, rig, async (tx) => {
+  return addRig(store, rig, async (tx) => {
     const closed = await tx.handover.updateMany({
       where: { id: offer.id, state: 'offered', expiresAt: { gt: at } },
       data: { ...answered(asked, at), receivedId: id },

@@ -4,9 +4,9 @@ import type { Provenance } from '#wire/record.ts';
 import type { Refusal } from '#wire/refusal.ts';
 import type { RigSummary } from '#wire/rigs.ts';
 import type { TakenHandover } from '../../handover/handover-job.ts';
+import { addRig, isVenueOf } from '../add-rig.ts';
 import { storableText } from '../library/storable.ts';
 import type { TaskContext } from '../task-context.ts';
-import { isVenueOf, receiveRig } from './receive-rig.ts';
 
 interface Receiving extends ReceiveFile {
   readonly crewId: string;
@@ -28,7 +28,7 @@ export async function receiveFile(
   const begin = { update: update.value, from, revision: firstRevision(id, taken) };
   const what = { rig: name, was: from.rigName, number: from.number, crew: from.crewName };
   const audit = [{ crewId, by, at, kind: 'handover-read', rigId: id, what }] as const;
-  return receiveRig(store, { id, at, crewId, venueId, name, kind, by, begin, audit });
+  return addRig(store, { id, at, crewId, venueId, name, kind, by, begin, audit });
 }
 
 function provenance({ about: { from, rig, revision } }: TakenHandover, at: Date): Provenance {

@@ -1,11 +1,9 @@
-import { present } from '#base/assert.ts';
 import { ok, type Result, refuse } from '#base/result.ts';
-import { CAPS } from '#wire/caps.ts';
 import type { Provenance } from '#wire/record.ts';
 import type { Refusal } from '#wire/refusal.ts';
 import type { RigKind, RigSummary } from '#wire/rigs.ts';
-import { rigSummaries } from '../rig-summaries.ts';
-import { type BegunAs, storeNewRig } from '../store-new-rig.ts';
+import { addRig, isVenueOf } from '../add-rig.ts';
+import type { BegunAs } from '../store-new-rig.ts';
 import type { TaskContext } from '../task-context.ts';
 
 interface ToStart {
@@ -22,19 +20,14 @@ interface ToStart {
 export async function startRig(context: TaskContext, asked: ToStart): Promise<Result<RigSummary, Refusal>> {
   const { store, clock, makeId } = context;
   const { crewId, venueId, by, name, kind } = asked;
-  if (venueId !== null && !(await store.prisma.venue.findFirst({ where: { id: venueId, crewId } })))
-    return refuse('no-such-venue');
-  if ((await store.prisma.rig.count({ where: { crewId, removedAt: null } })) >= CAPS.rigsPerCrew)
-    return refuse('too-many');
+  if (!(await isVenueOf(store, crewId, venueId))) return refuse('no-such-venue');
   const id = makeId();
   const at = new Date(clock.now());
   const begun = await beginAs(context, { ...asked.from, id, at, way: 'started' });
   if (!begun.ok) return begun;
   const what = { rig: name, was: begun.value.from.rigName, number: asked.from.number };
   const audit = { crewId, by, at, kind: 'rig-started', rigId: id, what } as const;
-  await storeNewRig(store, { id, crewId, venueId, name, kind, userId: by.id, at, audit, begin: begun.value });
-  const [summary] = await rigSummaries(store, { userId: by.id, rigId: id });
-  return ok(present(summary, `rig ${id} was made for ${by.id}, who is not in crew ${crewId}`));
+  return addRig(store, { id, crewId, venueId, name, kind, by, at, begin: begun.value, audit: [audit] });
 }
 
 interface ToBegin {
